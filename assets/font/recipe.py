@@ -1,0 +1,124 @@
+#!/usr/bin/python3
+"""Makes the two fonts of the page from Source Sans 3 Regular and SemiBold (SIL Open Font License 1.1).
+
+Usage: recipe.py REGULAR.ttf SEMIBOLD.ttf FOLDER
+
+writes two TrueType files, font_data.hpp and font_data.cpp into FOLDER. The canvas (Dear ImGui) and the browser load the
+same bytes and have to agree on every advance and line height, so:
+
+* ascender - descender is 1 em in hhea and OS/2 (Dear ImGui takes that sum for the font's size, a browser takes the em);
+* no kerning, substitutions or hints: Dear ImGui knows none of them;
+* digits, plus and minus share one advance, so columns of figures stand still;
+* only the characters of `WANTED` stay.
+
+The font is changed, so by its license it may not keep the reserved name "Source": it is called Overwater Sans.
+"""
+import pathlib
+import sys
+
+from fontTools import subset
+from fontTools.ttLib import TTFont
+
+sys.path.insert(0, str(pathlib.Path(__file__).parents[2] / "tools"))
+from cpp_literal import write_file  # noqa: E402
+
+# Source Sans has ascender 1024 and descender -400; both ends lose the same, so the baseline stays where designers of
+# line heights expect it. At 16 px the parts are 13 and 3 whole pixels.
+ASCENDER, DESCENDER = 812, -188
+
+WANTED = "".join([
+    "".join(map(chr, range(0x20, 0x7F))),  # Basic Latin
+    "".join(map(chr, range(0xA0, 0x100))),  # Latin-1
+    "".join(map(chr, range(0x100, 0x180))),  # Latin Extended-A
+    "ȘșȚțẞ",  # Romanian, German
+    "ΑΒΓΔΕΖΗΘΙΚΛΜΝΞΟΠΡΣΤΥΦΧΨΩαβγδεζηθικλμνξοπρςστυφχψω",  # Greek
+    "⁰⁴⁵⁶⁷⁸⁹⁺⁻⁼⁽⁾ⁿ₀₁₂₃₄₅₆₇₈₉₊₋₌₍₎ₐₑₒₓₙₘₚₛₜ",  # raised and lowered
+    "←→↑↓↔⇌",  # arrows
+    "−×÷·±≤≥≈≠∝∞√∑∂∫∆∘µ‰°′″⁄⋅∙",  # signs of arithmetic
+    "–—‑‘’‚“”„…•‹›†",  # punctuation
+    "▲△▶▸▼▽▾◀◂✓✗●○■□◆",  # marks
+    "ℓ℃№€™",
+    "\u2002\u2003\u2007\u2008\u2009\u200a\u202f",  # en, em, figure, punctuation, thin, hair and narrow no-break space
+    "\ufffd",
+])
+SAME_ADVANCE = "0123456789+−±\u2007"
+NAMES_KEPT = {0, 13, 14}  # copyright, license, address of the license
+
+
+def reduced(source):
+    """The changed font, and the wanted characters that the source does not have."""
+    font = TTFont(source)
+    available = font.getBestCmap()
+    missing = [c for c in dict.fromkeys(WANTED) if ord(c) not in available]
+
+    options = subset.Options()
+    options.layout_features = []
+    options.hinting = False
+    options.glyph_names = False
+    options.notdef_outline = True
+    options.name_IDs = sorted(NAMES_KEPT)
+    options.drop_tables += ["GPOS", "GSUB", "GDEF", "BASE", "STAT", "kern", "gasp", "DSIG"]
+    worker = subset.Subsetter(options)
+    worker.populate(unicodes=[ord(c) for c in WANTED])
+    worker.subset(font)
+
+    characters, advances = font.getBestCmap(), font["hmtx"]
+    widths = {advances[characters[ord(c)]][0] for c in SAME_ADVANCE if ord(c) in characters}
+    if len(widths) != 1:
+        sys.exit(f"recipe: digits and signs of {source} have several advances: {sorted(widths)}")
+    if ASCENDER - DESCENDER != font["head"].unitsPerEm:
+        sys.exit(f"recipe: an em of {source} is {font['head'].unitsPerEm} units")
+
+    line, system = font["hhea"], font["OS/2"]
+    line.ascent, line.descent, line.lineGap = ASCENDER, DESCENDER, 0
+    system.sTypoAscender, system.sTypoDescender, system.sTypoLineGap = ASCENDER, DESCENDER, 0
+    system.usWinAscent, system.usWinDescent = ASCENDER, -DESCENDER
+    style = "SemiBold" if system.usWeightClass >= 600 else "Regular"
+    names = font["name"]
+    for number, text in {1: "Overwater Sans", 2: style, 4: f"Overwater Sans {style}",
+                         6: f"OverwaterSans-{style}"}.items():
+        names.setName(text, number, 3, 1, 0x409)
+    font["head"].modified = font["head"].created  # the same bytes at every build
+    return font, missing
+
+
+def cpp_array(name, data):
+    lines = [",".join(map(str, data[i:i + 32])) for i in range(0, len(data), 32)]
+    return (f"const unsigned char overwater_font_{name}[] = {{\n" + ",\n".join(lines) + "};\n"
+            f"const unsigned overwater_font_{name}_size = {len(data)};\n")
+
+
+def main(regular, semibold, folder):
+    folder = pathlib.Path(folder)
+    folder.mkdir(parents=True, exist_ok=True)
+    arrays = []
+    for name, source in {"regular": regular, "semibold": semibold}.items():
+        font, missing = reduced(source)
+        target = folder / f"overwater-sans-{name}.ttf"
+        font.recalcTimestamp = False
+        font.save(target)
+        data = target.read_bytes()
+        arrays.append(cpp_array(name, data))
+        print(f"{target.name}: {len(data)} bytes, {len(font.getBestCmap())} characters; not in the source: "
+              + " ".join(c if c.isprintable() and not c.isspace() else f"U+{ord(c):04X}" for c in missing))
+    write_file(folder / "font_data.hpp", """// Written by assets/font/recipe.py.
+#pragma once
+
+namespace overwater {
+
+/// Overwater Sans, two weights, each a whole TrueType file; sizes in bytes.
+extern const unsigned char overwater_font_regular[];
+extern const unsigned overwater_font_regular_size;
+extern const unsigned char overwater_font_semibold[];
+extern const unsigned overwater_font_semibold_size;
+
+} // namespace overwater
+""")
+    write_file(folder / "font_data.cpp", '// Written by assets/font/recipe.py.\n#include "generated/font_data.hpp"\n\n'
+               "namespace overwater {\n\n" + "\n".join(arrays) + "\n} // namespace overwater\n")
+
+
+if __name__ == "__main__":
+    if len(sys.argv) != 4:
+        sys.exit(__doc__)
+    main(*sys.argv[1:])

@@ -1,0 +1,36 @@
+# Compiler settings. `overwater_own_code(target)` is for what is written here; what comes from others is compiled
+# without our warnings.
+set(CMAKE_CXX_STANDARD 20)
+set(CMAKE_CXX_STANDARD_REQUIRED ON)
+set(CMAKE_CXX_EXTENSIONS OFF)
+
+# Sizes count on the page, so -Oz there; the sanitizers want line numbers and real stack frames.
+set(CMAKE_CXX_FLAGS_SANITIZED "-O1 -g1 -fno-omit-frame-pointer" CACHE STRING "" FORCE)
+if(EMSCRIPTEN)
+    set(CMAKE_CXX_FLAGS_RELEASE "-Oz -DNDEBUG" CACHE STRING "" FORCE)
+else()
+    set(CMAKE_CXX_FLAGS_RELEASE "-O2 -DNDEBUG" CACHE STRING "" FORCE)
+endif()
+
+# The same bits on every machine: no fused multiply-add unless written.
+add_compile_options(-ffp-contract=off -fno-rtti)
+if(OVERWATER_SANITIZE)
+    add_compile_options(-fsanitize=address,undefined -fno-sanitize-recover=all)
+    add_link_options(-fsanitize=address,undefined)
+endif()
+
+set(overwater_warnings -Wall -Wextra -Wpedantic -Wshadow -Wconversion -Werror)
+
+function(overwater_own_code target)
+    target_compile_options(${target} PRIVATE ${overwater_warnings} -fno-exceptions)
+    target_include_directories(${target} PUBLIC "${PROJECT_SOURCE_DIR}")
+endfunction()
+
+# doctest reports a failed REQUIRE by throwing, so tests alone have exceptions; the code under test never does.
+function(overwater_test_code target)
+    target_compile_options(${target} PRIVATE ${overwater_warnings} -fexceptions)
+    target_include_directories(${target} PRIVATE "${PROJECT_SOURCE_DIR}")
+    if(EMSCRIPTEN)
+        target_link_options(${target} PRIVATE -fexceptions)
+    endif()
+endfunction()
