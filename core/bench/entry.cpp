@@ -1,0 +1,83 @@
+#include "core/bench/entry.hpp"
+
+#include <algorithm>
+
+namespace overwater {
+
+const Entry& Entries::at(Field field) const {
+    static const Entry nothing;
+    for (const auto& [name, entry] : entries_) {
+        if (name == field) return entry;
+    }
+    return nothing;
+}
+
+Entry& Entries::edit(Field field) {
+    const auto place = std::lower_bound(entries_.begin(), entries_.end(), field,
+                                        [](const auto& row, Field wanted) { return row.first < wanted; });
+    if (place != entries_.end() && place->first == field) return place->second;
+    return entries_.insert(place, {field, Entry{}})->second;
+}
+
+void Entries::tidy(Field field) {
+    std::erase_if(entries_, [field](const auto& row) { return row.first == field && row.second.blank(); });
+}
+
+namespace {
+
+constexpr std::array<FieldInfo, field_count> field_infos{{
+    {Measure::mass, UnitId::gram, false},                     // mass_of_metal
+    {Measure::mass, UnitId::gram, false},                     // mass_before
+    {Measure::mass, UnitId::gram, false},                     // mass_after
+    {Measure::length, UnitId::centimetre, false},             // ribbon_length
+    {Measure::linear_density, UnitId::gram_per_metre, true},  // mass_per_metre
+    {Measure::fraction, UnitId::percent, true},               // purity
+    {Measure::volume, UnitId::millilitre, true},              // acid_volume
+    {Measure::concentration, UnitId::mole_per_litre, true},   // acid_concentration
+    {Measure::volume, UnitId::millilitre, true},              // tube_capacity
+    {Measure::volume, UnitId::millilitre, true},              // end_space
+    {Measure::volume, UnitId::millilitre, false},             // start_reading
+    {Measure::volume, UnitId::millilitre, false},             // starting_bubble
+    {Measure::length, UnitId::millimetre, false},             // start_level_difference
+    {Measure::volume, UnitId::millilitre, false},             // scale_reading
+    {Measure::length, UnitId::millimetre, false},             // level_difference
+    {Measure::length, UnitId::millimetre, true},              // length_of_scale
+    {Measure::length, UnitId::millimetre, true},              // tube_bore
+    {Measure::temperature, UnitId::celsius, true},            // temperature
+    {Measure::pressure, UnitId::kilopascal, true},            // barometer
+    {Measure::length, UnitId::metre, true},                   // height_above_sea_level
+    {Measure::temperature, UnitId::celsius, true},            // outdoor_temperature
+    {Measure::pressure, UnitId::kilopascal, true},            // own_vapour_pressure
+    {Measure::molar_volume, UnitId::litre_per_mole, true},    // accepted_value
+    {Measure::number, UnitId::none, true},                    // metal
+    {Measure::number, UnitId::none, true},                    // acid
+    {Measure::number, UnitId::none, true},                    // mass_from
+    {Measure::number, UnitId::none, true},                    // number_at_closed_end
+    {Measure::number, UnitId::none, false},                   // liquid_stands
+    {Measure::number, UnitId::none, true},                    // pressure_kind
+}};
+
+}  // namespace
+
+const FieldInfo& info(Field field) { return field_infos[static_cast<std::size_t>(field)]; }
+
+const std::vector<std::string_view>& choices_of(Field field) {
+    static const std::vector<std::string_view> none;
+    static const std::vector<std::string_view> metals{"magnesium", "zinc", "aluminium", "iron"};
+    static const std::vector<std::string_view> acids{"hydrochloric", "sulfuric"};
+    static const std::vector<std::string_view> masses{"weighed", "by_difference", "ribbon"};
+    static const std::vector<std::string_view> ends{"zero", "largest"};
+    static const std::vector<std::string_view> stands{"higher_inside", "higher_outside", "level"};
+    static const std::vector<std::string_view> pressures{"at_the_bench", "altimeter_setting", "reduced_to_sea_level"};
+    switch (field) {
+        case Field::metal: return metals;
+        case Field::acid: return acids;
+        case Field::mass_from: return masses;
+        case Field::number_at_closed_end: return ends;
+        case Field::liquid_stands: return stands;
+        case Field::pressure_kind: return pressures;
+        default: return none;
+    }
+}
+
+}  // namespace overwater

@@ -1,0 +1,55 @@
+#pragma once
+
+#include <array>
+#include <optional>
+
+#include "core/bench/entry.hpp"
+#include "core/bench/tube.hpp"
+#include "core/matter/reaction.hpp"
+#include "core/quantity/number_text.hpp"
+
+namespace overwater {
+
+/// A typed reading understood.
+struct Reading {
+    NumberText number;
+    UnitId unit = UnitId::none;  ///< the unit that counts: the one typed, else the one chosen, else the usual one
+    double base = 0;             ///< in the base of the measure; meaningful only where `there`
+    bool there = false;          ///< a number was read
+    int last_place = 0;          ///< power of ten of the last digit typed, in `unit`
+};
+
+/// All entries of one run, understood.
+struct Readings {
+    std::array<Reading, field_count> typed{};
+    std::optional<Metal> metal;
+    std::optional<Acid> acid;
+    ClosedEnd closed_end = ClosedEnd::unknown;
+    LiquidStands liquid_stands = LiquidStands::unknown;
+    const Reading& operator[](Field f) const { return typed[static_cast<std::size_t>(f)]; }
+};
+
+/// Understands one typed entry.
+Reading read_entry(Field field, const Entry& entry);
+
+/// Understands all entries; `entry_of(Field) -> const Entry&`.
+template <class EntryOf>
+Readings read_all(EntryOf entry_of) {
+    Readings readings;
+    for (std::size_t i = 0; i < static_cast<std::size_t>(first_choice); ++i) {
+        const auto field = static_cast<Field>(i);
+        readings.typed[i] = read_entry(field, entry_of(field));
+    }
+    readings.metal = metal_by_key(entry_of(Field::metal).text);
+    readings.acid = acid_by_key(entry_of(Field::acid).text);
+    const std::string& end = entry_of(Field::number_at_closed_end).text;
+    if (end == "zero") readings.closed_end = ClosedEnd::zero;
+    if (end == "largest") readings.closed_end = ClosedEnd::largest;
+    const std::string& stands = entry_of(Field::liquid_stands).text;
+    if (stands == "higher_inside") readings.liquid_stands = LiquidStands::higher_inside;
+    if (stands == "higher_outside") readings.liquid_stands = LiquidStands::higher_outside;
+    if (stands == "level") readings.liquid_stands = LiquidStands::level;
+    return readings;
+}
+
+}  // namespace overwater

@@ -1,0 +1,43 @@
+#pragma once
+
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace overwater {
+
+/// A formula as it is set: the common form from which canvas, SVG, MathML and speech are made. Built from the traced
+/// expression tree only (working.hpp), so that what is shown is what was computed.
+struct Formula {
+    enum class Kind : unsigned char {
+        number,       ///< a number, already formatted; `text`
+        unit,         ///< a unit's symbol; `text`
+        variable,     ///< a quantity's symbol, set in italics; `text`
+        words,        ///< upright text: a chemical symbol, a function's name, an index; `text`
+        operation,    ///< + − × = with space around; `text`
+        row,          ///< children side by side
+        fraction,     ///< two children: above and below the line
+        subscript,    ///< two children: base, index
+        superscript,  ///< two children: base, exponent
+        root,         ///< one child
+        bracketed     ///< one child in parentheses
+    };
+    Kind kind = Kind::row;
+    std::string text;
+    std::vector<Formula> children;
+
+    static Formula leaf(Kind kind, std::string text) {
+        Formula f;
+        f.kind = kind;
+        f.text = std::move(text);
+        return f;
+    }
+    static Formula of(Kind kind, std::vector<Formula> children) {
+        Formula f;
+        f.kind = kind;
+        f.children = std::move(children);
+        return f;
+    }
+};
+
+}  // namespace overwater

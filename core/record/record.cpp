@@ -1,0 +1,13 @@
+#include "core/record/record.hpp"
+
+namespace overwater {
+
+const Entry& entry_for(const Record& record, std::size_t run, Field field) {
+    if (run < record.runs.size()) {
+        const Entry& own = record.runs[run].entries.at(field);
+        if (!own.blank()) return own;
+    }
+    return record.shared.at(field);
+}
+
+}  // namespace overwater

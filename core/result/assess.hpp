@@ -1,0 +1,63 @@
+#pragma once
+
+#include <array>
+#include <optional>
+#include <vector>
+
+#include "core/bench/readings.hpp"
+#include "core/quantity/message.hpp"
+#include "core/result/conventions.hpp"
+#include "core/result/measured.hpp"
+#include "core/result/method.hpp"
+#include "core/result/outcome.hpp"
+
+namespace overwater {
+
+/// An output has a value, waits for readings, or is made impossible by one that was typed.
+struct OutputState {
+    enum class Kind : std::uint8_t { value, waiting, not_possible };
+    Kind kind = Kind::waiting;
+    FieldSet waiting_for;  ///< the readings missing or not understood
+    Message reason{""};    ///< why it is not possible
+};
+
+/// A remark that belongs below one field.
+struct Check {
+    enum class Weight : std::uint8_t {
+        note,      ///< something to know
+        doubt,     ///< probably a slip; nothing is stopped
+        refusal    ///< what depends on this reading is not possible
+    };
+    Field field;
+    Weight weight;
+    Message message;
+};
+
+/// Everything said about one run.
+struct Assessment {
+    Readings readings;
+    Measured<double> measured;
+    std::array<OutputState, output_count> states;
+    Outcome<double> outcome;
+    std::vector<Check> checks;
+
+    const OutputState& state(Output o) const { return states[static_cast<std::size_t>(o)]; }
+    bool has(Output o) const { return outcome.ready.has(o); }
+    /// The value in SI units, where there is one.
+    std::optional<double> value(Output o) const { return has(o) ? std::optional<double>(outcome[o]) : std::nullopt; }
+};
+
+/// Settles what is there, refuses what cannot be, and evaluates the rest. Every value in the outcome is finite.
+Assessment assess(const Readings& readings, const Conventions& conventions);
+
+/// The outcome of the same readings by another method; only what the right method gives too is ready.
+Outcome<double> outcome_by(const Assessment& assessment, const Method& method);
+
+/// What an output needs: readings of its own, and other outputs.
+struct Needs {
+    FieldSet fields;
+    OutputSet outputs;
+};
+Needs needs_of(Output output, const Setup& setup);
+
+}  // namespace overwater

@@ -1,0 +1,88 @@
+#pragma once
+
+#include <array>
+#include <cstddef>
+#include <cstdint>
+#include <string_view>
+
+#include "core/quantity/unit_table.hpp"
+
+namespace overwater {
+
+/// What is computed from the readings, in the order of the working (method.md, sections 1 to 4).
+// g++ 12 takes an enumerator for a shadow of the constant of matter/constants.hpp, though it has a scope of its own.
+#pragma GCC diagnostic push
+#pragma GCC diagnostic ignored "-Wshadow"
+enum class Output : std::uint8_t {
+    gas_volume,
+    absolute_temperature,
+    water_vapour_pressure,
+    water_density,
+    column_pressure,
+    dry_gas_pressure,
+    amount_of_metal,
+    amount_of_acid,
+    acid_needed,
+    acid_volume_needed,
+    acid_excess,
+    amount_of_gas,
+    molar_volume_bench,
+    dry_gas_at_barometer,
+    molar_volume_standard,
+    gas_constant,
+    accepted_value,
+    percent_error,
+    count
+};
+#pragma GCC diagnostic pop
+
+inline constexpr std::size_t output_count = static_cast<std::size_t>(Output::count);
+
+inline constexpr std::array<std::string_view, output_count> output_names{
+    "gas_volume",         "absolute_temperature", "water_vapour_pressure", "water_density",        "column_pressure",
+    "dry_gas_pressure",   "amount_of_metal",      "amount_of_acid",        "acid_needed",          "acid_volume_needed",
+    "acid_excess",        "amount_of_gas",        "molar_volume_bench",    "dry_gas_at_barometer", "molar_volume_standard",
+    "gas_constant",       "accepted_value",       "percent_error"};
+
+constexpr std::string_view name_of(Output output) { return output_names[static_cast<std::size_t>(output)]; }
+
+/// The unit each output is shown in where no convention says otherwise.
+inline constexpr std::array<UnitId, output_count> output_units{
+    UnitId::millilitre,     UnitId::kelvin,         UnitId::kilopascal,     UnitId::kilogram_per_cubic_metre,
+    UnitId::kilopascal,     UnitId::kilopascal,     UnitId::millimole,      UnitId::millimole,
+    UnitId::millimole,      UnitId::millilitre,     UnitId::none,           UnitId::millimole,
+    UnitId::litre_per_mole, UnitId::litre_per_mole, UnitId::litre_per_mole, UnitId::joule_per_mole_kelvin,
+    UnitId::litre_per_mole, UnitId::percent};
+
+constexpr UnitId unit_of(Output output) { return output_units[static_cast<std::size_t>(output)]; }
+
+/// A set of outputs, one bit each.
+class OutputSet {
+public:
+    constexpr OutputSet() = default;
+    static constexpr OutputSet all() {
+        OutputSet set;
+        set.bits_ = (std::uint32_t{1} << output_count) - 1;
+        return set;
+    }
+    constexpr void add(Output o) { bits_ |= bit(o); }
+    constexpr void remove(Output o) { bits_ &= ~bit(o); }
+    constexpr bool has(Output o) const { return (bits_ & bit(o)) != 0; }
+    constexpr std::uint32_t bits() const { return bits_; }
+    friend constexpr bool operator==(OutputSet a, OutputSet b) { return a.bits_ == b.bits_; }
+
+private:
+    static constexpr std::uint32_t bit(Output o) { return std::uint32_t{1} << static_cast<unsigned>(o); }
+    std::uint32_t bits_ = 0;
+};
+
+/// The values of one evaluation, in coherent SI units (percent error in percent, absolute temperature in kelvin). Only
+/// what is in `ready` has a meaning.
+template <class Real>
+struct Outcome {
+    OutputSet ready;
+    std::array<Real, output_count> si{};
+    const Real& operator[](Output o) const { return si[static_cast<std::size_t>(o)]; }
+};
+
+}  // namespace overwater

@@ -1,0 +1,16 @@
+#pragma once
+
+#include <vector>
+
+#include "core/result/assess.hpp"
+
+namespace overwater {
+
+/// What each typed text makes impossible or cannot be read as: texts that are no number, readings beyond the scale,
+/// masses that are not above zero, and the like.
+std::vector<Check> refusals(const Readings& readings);
+
+/// Remarks that need the computed values: the acid's excess, an end space not measured.
+void add_notes(Assessment& assessment);
+
+}  // namespace overwater

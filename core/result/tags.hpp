@@ -1,0 +1,43 @@
+#pragma once
+
+#include <cstdint>
+
+#include "core/result/outcome.hpp"
+
+/// Tags by which the model says what a number is. Only the traced number type listens; for all others they cost nothing.
+
+namespace overwater {
+
+/// Exact numbers of the formulas.
+enum class Constant : std::uint8_t {
+    celsius_zero,          ///< 273.15
+    standard_temperature,  ///< kelvin, by convention
+    standard_pressure,     ///< pascal, by convention
+    molar_gas_constant,
+    gas_per_metal,   ///< mole ratio
+    acid_per_metal,  ///< mole ratio
+    hundred_percent,
+    level_column,  ///< 0 Pa: inside and outside stand level
+    none
+};
+
+/// What one would look up in a table: shown as a value with its argument, not as a formula of its own.
+enum class Function : std::uint8_t { water_vapour_pressure, water_density };
+
+/// `like` is any number of the computation: a traced constant is recorded in its trace.
+template <class Real>
+constexpr Real constant(const Real& /*like*/, Constant, double value) {
+    return Real(value);
+}
+
+template <class Real>
+constexpr Real named_step(Output, Real value) {
+    return value;
+}
+
+template <class Real>
+constexpr Real looked_up(Function, const Real& /*argument*/, Real value) {
+    return value;
+}
+
+}  // namespace overwater
