@@ -18,7 +18,9 @@ struct Point {
 struct Mark {
     enum class Kind : unsigned char { line, polyline, area, hatched, box, text };
     Kind kind = Kind::line;
-    std::vector<Point> points;  ///< line, polyline: its points; area, hatched: a closed outline; box: two corners; text: the anchor point on the baseline
+    /// line, polyline: its points; area, hatched: a closed outline; box: two corners; text: the anchor point on the
+    /// baseline.
+    std::vector<Point> points;
     Ink ink = Ink::text;
     float width = 1;            ///< of a line; 0 for a filled box or area
     float rounding = 0;         ///< of a box's corners
@@ -38,11 +40,12 @@ struct Picture {
     std::string description;
 
     void line(Point a, Point b, Ink ink, float width = 1, bool dashed = false);
-    void polyline(std::vector<Point> points, Ink ink, float width = 1);
+    void polyline(std::vector<Point> points, Ink ink, float width = 1, bool dashed = false);
     void area(std::vector<Point> outline, Ink ink);
     void hatched(std::vector<Point> outline, Ink ink, float spacing, float width = 1);
     void filled_box(Point a, Point b, Ink ink, float rounding = 0);
-    void framed_box(Point a, Point b, Ink ink, float width = 1, float rounding = 0);
+    /// The frame's line runs along the box's edge, half of its width on each side.
+    void framed_box(Point a, Point b, Ink ink, float width = 1, float rounding = 0, bool dashed = false);
     void text(Point baseline, std::string words, Ink ink, Face face, float size, Anchor anchor = Anchor::start);
     /// Adds another picture's marks, shifted.
     void place(const Picture& other, Point at);
