@@ -39,8 +39,8 @@ struct Reaction {
     bool coats;               ///< calcium sulfate covers the metal and stops it
     bool slow;                ///< aluminium's oxide skin, iron in dilute acid
 
-    double gas_per_metal = static_cast<double>(gas) / metal;    ///< mole of H2 a mole of metal, exact
-    double acid_per_metal = static_cast<double>(acid) / metal;  ///< mole of acid a mole of metal, exact
+    double gas_per_metal;       ///< mole of H2 a mole of metal
+    double acid_per_metal;      ///< mole of acid a mole of metal
 
     /// Metal, acid, salt, gas.
     constexpr std::array<Term, 4> terms() const {
