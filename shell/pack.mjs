@@ -1,0 +1,149 @@
+// Packs the page from the WebAssembly build and shell/:
+//
+//   dist/index.html, app.js, style.css, overwater.wasm, sw.js and what lies beside them: the served page
+//   dist/overwater.html: the same in one file, which works from a memory stick
+//
+//   node shell/pack.mjs [--build build/page/web] [--out dist] [--limits]
+//
+// index.html has the places <!--policy-->, <!--style--> and <!--script-->. The modules are joined, beginning with
+// main.mjs, into one classic script behind Emscripten's, which sets the global createOverwater. In sw.js __CACHE__ stands
+// for a hash of the content of all files and __FILES__ for their names in JSON.
+import { createHash } from 'node:crypto';
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { extname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { brotliCompressSync, constants, gzipSync } from 'node:zlib';
+import { build, transform } from 'esbuild';
+import { oneFilePolicy, servedPolicy } from './policy.mjs';
+
+const served_limit = 230_000; // bytes, brotli, all served files together
+const one_file_limit = 450_000; // bytes of overwater.html
+
+const shell = fileURLToPath(new URL('.', import.meta.url));
+const top = join(shell, '..');
+const option = (name, fallback) => {
+    const at = process.argv.indexOf(name);
+    return at > 0 ? process.argv[at + 1] : fallback;
+};
+const compiled = option('--build', join(top, 'build/page/web'));
+const out = option('--out', join(top, 'dist'));
+
+const fail = (sentence) => {
+    console.error(`pack: ${sentence}`);
+    process.exit(1);
+};
+const read = (folder, name) => {
+    const file = join(folder, name);
+    return existsSync(file) ? readFileSync(file) : fail(`${file} is missing`);
+};
+const sha256 = (text) => `sha256-${createHash('sha256').update(text).digest('base64')}`;
+
+/** Puts `text` at the place `<!--name-->`, which has to be there once. */
+function fill(page, name, text) {
+    const parts = page.split(`<!--${name}-->`);
+    if (parts.length !== 2) fail(`index.html has the place <!--${name}--> ${parts.length - 1} times, not once`);
+    return parts.join(text);
+}
+
+/** The modules from `entry` on, joined into one script. */
+async function joined(entry) {
+    const { outputFiles } = await build({
+        entryPoints: [join(shell, entry)],
+        bundle: true,
+        write: false,
+        minify: true,
+        format: 'iife',
+        target: 'es2020',
+        charset: 'utf8',
+        legalComments: 'none',
+        logLevel: 'warning',
+    });
+    return outputFiles[0].text.trim();
+}
+
+const minified = async (text, loader) =>
+    (await transform(text, { loader, minify: true, target: 'es2020', charset: 'utf8', legalComments: 'none' })).code.trim();
+
+/** Files beside the page that are served as they are: manifest and icons. */
+function beside() {
+    const names = readdirSync(shell).filter((name) => ['.webmanifest', '.svg', '.png'].includes(extname(name)));
+    return Object.fromEntries(names.map((name) => [name, readFileSync(join(shell, name))]));
+}
+
+/** The page with `address` as its icon. */
+const with_icon = (page, address) => page.replace(/(<link rel="icon" href=")[^"]*/, `$1${address}`);
+
+const meta = (policy) => `<meta http-equiv="Content-Security-Policy" content="${policy}">`;
+
+async function served_page(template, app, style, wasm, files, worker) {
+    const all = { ...files, 'app.js': app, 'style.css': style, 'overwater.wasm': wasm };
+    const links = ['<link rel="stylesheet" href="style.css">'];
+    if (files['manifest.webmanifest']) links.push('<link rel="manifest" href="manifest.webmanifest">');
+    let page = files['icon.svg'] ? with_icon(template, 'icon.svg') : template;
+    page = fill(page, 'policy', meta(servedPolicy));
+    page = fill(page, 'style', links.join('\n'));
+    all['index.html'] = fill(page, 'script', '<script src="app.js" defer></script>');
+
+    const names = Object.keys(all).sort();
+    const hash = createHash('sha256').update(worker);
+    for (const name of names) hash.update(`${name}\0`).update(all[name]);
+    const told = worker.replaceAll('__CACHE__', hash.digest('hex').slice(0, 16)).replaceAll('__FILES__', JSON.stringify(names));
+    return { ...all, 'sw.js': await minified(told, 'js') };
+}
+
+function one_file(template, script, style, wasm, files) {
+    if (/<\/script|<!--/i.test(script)) fail('the script holds </script or <!--, which would end it inside a page');
+    const packed = gzipSync(wasm, { level: 9 }).toString('base64');
+    const icon = `data:image/svg+xml;base64,${(files['icon.svg'] ?? Buffer.alloc(0)).toString('base64')}`;
+    let page = files['icon.svg'] ? with_icon(template, icon) : template;
+    page = fill(page, 'policy', meta(oneFilePolicy([sha256(script)], [sha256(style)])));
+    page = fill(page, 'style', `<style>${style}</style>`);
+    return fill(
+        page,
+        'script',
+        `<script type="application/octet-stream" id="wasm">${packed}</script>\n<script>${script}</script>`,
+    );
+}
+
+const brotli = (data) =>
+    brotliCompressSync(data, {
+        params: { [constants.BROTLI_PARAM_QUALITY]: 11, [constants.BROTLI_PARAM_SIZE_HINT]: data.length },
+    }).length;
+
+/** Prints bytes by part; false where a limit is passed. */
+function report(all, page) {
+    const row = (name, raw, gzip, small) =>
+        console.log(`${name.padEnd(24)}${String(raw).padStart(9)}${String(gzip).padStart(9)}${String(small).padStart(9)}`);
+    row('bytes', 'raw', 'gzip', 'brotli');
+    const sum = [0, 0, 0];
+    for (const name of Object.keys(all).sort()) {
+        const data = Buffer.from(all[name]);
+        const sizes = [data.length, gzipSync(data, { level: 9 }).length, brotli(data)];
+        row(name, ...sizes);
+        sizes.forEach((size, i) => (sum[i] += size));
+    }
+    row('all served', ...sum);
+    row('overwater.html', page.length, gzipSync(page, { level: 9 }).length, brotli(page));
+    console.log(`limits: all served ${served_limit} brotli, overwater.html ${one_file_limit} raw`);
+    return sum[2] <= served_limit && page.length <= one_file_limit;
+}
+
+const template = read(shell, 'index.html').toString();
+const style = await minified(read(shell, 'style.css').toString(), 'css');
+const emscripten = await minified(read(compiled, 'overwater.js').toString(), 'js');
+const wasm = read(compiled, 'overwater.wasm');
+const worker = read(shell, 'sw.js').toString();
+const files = beside();
+const main = await joined('main.mjs');
+
+const all = await served_page(template, `${emscripten}\n${main}\n`, style, wasm, files, worker);
+const script = [emscripten, await joined('one_file.mjs'), main].join('\n');
+const page = Buffer.from(one_file(template, script, style, wasm, files));
+
+rmSync(out, { recursive: true, force: true });
+mkdirSync(out, { recursive: true });
+for (const [name, data] of Object.entries(all)) writeFileSync(join(out, name), data);
+writeFileSync(join(out, 'overwater.html'), page);
+
+const within = report(all, page);
+if (process.argv.includes('--limits') && !within) fail('a limit on the size is passed');
