@@ -1,0 +1,93 @@
+#include "core/explain/symbols.hpp"
+
+#include "core/explain/working.hpp"
+
+namespace overwater {
+
+namespace {
+
+using Kind = Formula::Kind;
+
+Formula variable(std::string letter) { return Formula::leaf(Kind::variable, std::move(letter)); }
+Formula words(std::string text) { return Formula::leaf(Kind::words, std::move(text)); }
+Formula indexed(std::string letter, std::string index) {
+    return Formula::of(Kind::subscript, {variable(std::move(letter)), words(std::move(index))});
+}
+Formula of_substance(std::string letter, std::string substance) {
+    return Formula::of(Kind::row, {variable(std::move(letter)),
+                                   Formula::of(Kind::bracketed, {words(std::move(substance))})});
+}
+Formula standard(std::string letter) {
+    return Formula::of(Kind::superscript, {variable(std::move(letter)), words("°")});
+}
+
+std::string metal_symbol(const Readings& readings) {
+    return readings.metal ? std::string(symbol_of(*readings.metal)) : std::string("M");
+}
+
+std::string acid_formula(const Readings& readings) {
+    return readings.acid == Acid::sulfuric ? "H₂SO₄" : "HCl";
+}
+
+}  // namespace
+
+Formula symbol_of(Output output, const Readings& readings) {
+    switch (output) {
+        case Output::gas_volume: return variable("V");
+        case Output::absolute_temperature: return variable("T");
+        case Output::water_vapour_pressure: return indexed("p", "w");
+        case Output::water_density: return variable("ρ");
+        case Output::column_pressure: return indexed("p", "col");
+        case Output::dry_gas_pressure: return variable("p");
+        case Output::amount_of_metal: return of_substance("n", metal_symbol(readings));
+        case Output::amount_of_acid:
+        case Output::acid_needed: return of_substance("n", acid_formula(readings));
+        case Output::acid_volume_needed: return of_substance("V", acid_formula(readings));
+        case Output::acid_excess: return variable("x");
+        case Output::amount_of_gas: return of_substance("n", "H₂");
+        case Output::molar_volume_bench: return indexed("V", "m");
+        case Output::dry_gas_at_barometer: return indexed("V", "m,bar");
+        case Output::molar_volume_standard: return Formula::of(Kind::superscript, {indexed("V", "m"), words("°")});
+        case Output::gas_constant: return variable("R");
+        case Output::accepted_value: return indexed("V", "accepted");
+        case Output::percent_error: return variable("e");
+        case Output::count: break;
+    }
+    return {};
+}
+
+Formula symbol_of(Input input, const Readings& readings) {
+    switch (input) {
+        case Input::mass_of_metal: return variable("m");
+        case Input::purity: return variable("w");
+        case Input::acid_volume: return of_substance("V", acid_formula(readings));
+        case Input::acid_concentration: return of_substance("c", acid_formula(readings));
+        case Input::tube_capacity: return indexed("V", "cap");
+        case Input::end_space: return indexed("V", "end");
+        case Input::scale_reading: return indexed("V", "read");
+        case Input::level_difference: return variable("h");
+        case Input::temperature: return variable("t");
+        case Input::barometer: return indexed("p", "bar");
+        case Input::molar_mass: return of_substance("M", metal_symbol(readings));
+        case Input::gravity: return variable("g");
+        case Input::count: break;
+    }
+    return {};
+}
+
+Formula symbol_of(Constant constant, double value) {
+    switch (constant) {
+        case Constant::celsius_zero: return Formula::leaf(Kind::number, "273.15");
+        case Constant::standard_temperature: return standard("T");
+        case Constant::standard_pressure: return standard("p");
+        case Constant::molar_gas_constant: return variable("R");
+        case Constant::gas_per_metal:
+        case Constant::acid_per_metal:
+        case Constant::hundred_percent:
+        case Constant::level_column:
+        case Constant::none: break;
+    }
+    return Formula::leaf(Kind::number, format_significant(value, 3, DecimalSign::point));
+}
+
+}  // namespace overwater

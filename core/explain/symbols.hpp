@@ -1,0 +1,16 @@
+#pragma once
+
+#include "core/explain/formula.hpp"
+#include "core/result/measured.hpp"
+#include "core/result/tags.hpp"
+
+namespace overwater {
+
+struct Readings;
+
+/// The letters of the formulas; the same in every language but for the chemical symbols put in.
+Formula symbol_of(Output output, const Readings& readings);
+Formula symbol_of(Input input, const Readings& readings);
+Formula symbol_of(Constant constant, double value);
+
+}  // namespace overwater

@@ -1,0 +1,146 @@
+#include <doctest/doctest.h>
+
+#include <cstdint>
+#include <random>
+
+#include "core/matter/constants.hpp"
+#include "core/result/dual.hpp"
+#include "core/result/evaluate.hpp"
+#include "core/result/pack.hpp"
+#include "core/result/traced.hpp"
+
+using namespace overwater;
+
+namespace {
+
+/// Readings of an ordinary run, drawn within what a bench gives.
+Measured<double> random_run(std::mt19937_64& generator) {
+    const auto between = [&](double low, double high) {
+        return low + (high - low) * static_cast<double>(generator() >> 11) * 0x1p-53;
+    };
+    const auto one_of = [&](unsigned n) { return static_cast<unsigned>(generator() % n); };
+    Measured<double> m;
+    m.setup.closed_end = one_of(2) == 0 ? ClosedEnd::zero : ClosedEnd::largest;
+    m.setup.liquid_stands = static_cast<LiquidStands>(1 + one_of(3));
+    m.setup.acid_limits = one_of(2) == 0;
+    m.setup.gas_per_metal = one_of(2) == 0 ? 1.0 : 1.5;
+    m.setup.acid_per_metal = one_of(2) == 0 ? 2.0 : 3.0;
+    m.setup.standard_celsius = one_of(2) == 0 ? 0.0 : 25.0;
+    m.setup.standard_pressure = one_of(2) == 0 ? 100000.0 : 101325.0;
+    m.setup.vapour_subtracted = one_of(5) != 0;
+    if (one_of(2) == 0) m.setup.present.add(Field::end_space);
+    if (one_of(3) == 0) m.setup.present.add(Field::purity);
+    m[Input::mass_of_metal] = between(2e-5, 2e-4);
+    m[Input::purity] = between(0.9, 1.0);
+    m[Input::acid_volume] = between(1e-6, 2e-5);
+    m[Input::acid_concentration] = between(200, 6000);
+    m[Input::tube_capacity] = one_of(2) == 0 ? 5e-5 : 1e-4;
+    m[Input::end_space] = between(0, 4e-6);
+    m[Input::scale_reading] = between(1e-6, 4.5e-5);
+    m[Input::level_difference] = between(0, 0.3);
+    m[Input::temperature] = between(5, 40);
+    m[Input::barometer] = between(60000, 105000);
+    m[Input::molar_mass] = between(0.02, 0.07);
+    m[Input::gravity] = standard_gravity.si();
+    return m;
+}
+
+Method random_method(std::mt19937_64& generator) {
+    const auto one_of = [&](unsigned n) { return static_cast<unsigned>(generator() % n); };
+    Method method;
+    method.volume = static_cast<Method::Volume>(one_of(3));
+    method.vapour = static_cast<Method::Vapour>(one_of(3));
+    method.column = static_cast<Method::Column>(one_of(3));
+    method.gas_ratio = static_cast<Method::GasRatio>(one_of(3));
+    method.conversion = static_cast<Method::Conversion>(one_of(4));
+    return method;
+}
+
+std::uint64_t bits(double value) {
+    std::uint64_t out = 0;
+    static_assert(sizeof out == sizeof value);
+    __builtin_memcpy(&out, &value, sizeof value);
+    return out;
+}
+
+}  // namespace
+
+TEST_CASE("every number type computes the same value to the last bit, and so does the traced tree") {
+    std::mt19937_64 generator(20260131);
+    constexpr std::size_t lanes = 8;
+    for (int round = 0; round < 500; ++round) {
+        const Measured<double> run = random_run(generator);
+        const Method method = round % 2 == 0 ? Method{} : random_method(generator);
+        const OutputSet all = OutputSet::all();
+        const auto plain = evaluate(run, method, all);
+        const auto dual = evaluate(run.lifted<Dual<input_count>>([](Input i, double v) {
+                                       return Dual<input_count>::input(v, static_cast<std::size_t>(i));
+                                   }),
+                                   method, all);
+        const auto pack =
+            evaluate(run.lifted<Pack<lanes>>([](Input, double v) { return Pack<lanes>(v); }), method, all);
+        Trace trace;
+        const auto traced = evaluate(
+            run.lifted<Traced>([&](Input i, double v) { return Traced::input(trace, i, v); }), method, all);
+        for (std::size_t i = 0; i < output_count; ++i) {
+            const auto output = static_cast<Output>(i);
+            CAPTURE(name_of(output));
+            REQUIRE(bits(dual[output].value()) == bits(plain[output]));
+            for (std::size_t lane = 0; lane < lanes; ++lane) REQUIRE(bits(pack[output][lane]) == bits(plain[output]));
+            REQUIRE(bits(traced[output].value()) == bits(plain[output]));
+            REQUIRE(trace.step(output) >= 0);
+            REQUIRE(bits(recomputed(trace, trace.step(output))) == bits(plain[output]));
+        }
+    }
+}
+
+TEST_CASE("the sensitivities of the dual numbers agree with difference quotients") {
+    std::mt19937_64 generator(7);
+    for (int round = 0; round < 50; ++round) {
+        const Measured<double> run = random_run(generator);
+        const OutputSet all = OutputSet::all();
+        const auto dual = evaluate(run.lifted<Dual<input_count>>([](Input i, double v) {
+                                       return Dual<input_count>::input(v, static_cast<std::size_t>(i));
+                                   }),
+                                   Method{}, all);
+        for (std::size_t i = 0; i < input_count; ++i) {
+            const double step = 1e-6 * run.base[i];
+            Measured<double> up = run;
+            Measured<double> down = run;
+            up.base[i] += step;
+            down.base[i] -= step;
+            const double slope = (evaluate(up, Method{}, all)[Output::molar_volume_standard] -
+                                  evaluate(down, Method{}, all)[Output::molar_volume_standard]) /
+                                 (up.base[i] - down.base[i]);
+            const double scale = dual[Output::molar_volume_standard].value() / run.base[i];
+            CAPTURE(i);
+            CHECK(dual[Output::molar_volume_standard].slope(i) / scale ==
+                  doctest::Approx(slope / scale).epsilon(1e-6).scale(1));
+        }
+    }
+}
+
+TEST_CASE("record A: the relative slope by temperature has the size the method names") {
+    // method.md, section 2: d ln V_m/dT = -0.502 %/K, computed independently with IF97 and the CIPM density.
+    Measured<double> run;
+    run.setup.closed_end = ClosedEnd::largest;
+    run.setup.liquid_stands = LiquidStands::higher_inside;
+    run.setup.present = FieldSet::of(Field::end_space);
+    run[Input::mass_of_metal] = 0.0412e-3;
+    run[Input::tube_capacity] = 50e-6;
+    run[Input::end_space] = 2.35e-6;
+    run[Input::scale_reading] = 9.15e-6;
+    run[Input::level_difference] = 0.112;
+    run[Input::temperature] = 21.4;
+    run[Input::barometer] = 99620;
+    run[Input::molar_mass] = 24.305e-3;
+    run[Input::gravity] = 9.80665;
+    const auto dual = evaluate(run.lifted<Dual<input_count>>([](Input i, double v) {
+                                   return Dual<input_count>::input(v, static_cast<std::size_t>(i));
+                               }),
+                               Method{}, OutputSet::all());
+    const auto& volume = dual[Output::molar_volume_standard];
+    CHECK(volume.value() == doctest::Approx(22.6818e-3).epsilon(0.00005 / 22.6818));
+    CHECK(100 * volume.slope(static_cast<std::size_t>(Input::temperature)) / volume.value() ==
+          doctest::Approx(-0.502).epsilon(0.0005 / 0.502));
+}
