@@ -28,4 +28,4 @@ inline constexpr Pressure standard_state_pressure = Pressure::si(100000.0);
 /// density of any mercury at room temperature.
 inline constexpr Density conventional_mercury_density = Density::si(13595.1);
 
-}  // namespace overwater
+} // namespace overwater

@@ -57,7 +57,7 @@ void append(std::string& text, Term term) {
     text += term.formula;
 }
 
-}  // namespace
+} // namespace
 
 const Reaction& reaction(Metal metal, Acid acid) {
     return table[static_cast<std::size_t>(metal)][static_cast<std::size_t>(acid)];
@@ -87,4 +87,4 @@ std::string_view key_of(Acid acid) { return acid_keys[static_cast<std::size_t>(a
 std::optional<Metal> metal_by_key(std::string_view key) { return find<Metal>(metal_keys, key); }
 std::optional<Acid> acid_by_key(std::string_view key) { return find<Acid>(acid_keys, key); }
 
-}  // namespace overwater
+} // namespace overwater

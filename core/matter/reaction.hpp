@@ -22,25 +22,25 @@ inline constexpr std::size_t acid_count = 2;
 /// One term of an equation: 2 HCl.
 struct Term {
     int coefficient;
-    std::string_view formula;  ///< plain ASCII: "Al2(SO4)3"
+    std::string_view formula; ///< plain ASCII: "Al2(SO4)3"
 };
 
 /// A balanced equation: metal + acid -> salt + hydrogen. Iron goes to iron(II). Both protons of sulfuric acid count.
 struct Reaction {
-    int metal;  ///< coefficients of the equation
+    int metal; ///< coefficients of the equation
     int acid;
     int salt;
     int gas;
     std::string_view metal_formula;
     std::string_view acid_formula;
     std::string_view salt_formula;
-    bool with_water;          ///< the metal reacts with the water too: the acid can never limit the gas
-    bool demonstration_only;  ///< calcium and lithium: no class amounts, teacher only
-    bool coats;               ///< calcium sulfate covers the metal and stops it
-    bool slow;                ///< aluminium's oxide skin, iron in dilute acid
+    bool with_water;         ///< the metal reacts with the water too: the acid can never limit the gas
+    bool demonstration_only; ///< calcium and lithium: no class amounts, teacher only
+    bool coats;              ///< calcium sulfate covers the metal and stops it
+    bool slow;               ///< aluminium's oxide skin, iron in dilute acid
 
-    double gas_per_metal;       ///< mole of H2 a mole of metal
-    double acid_per_metal;      ///< mole of acid a mole of metal
+    double gas_per_metal;  ///< mole of H2 a mole of metal
+    double acid_per_metal; ///< mole of acid a mole of metal
 
     /// Metal, acid, salt, gas.
     constexpr std::array<Term, 4> terms() const {
@@ -66,4 +66,4 @@ std::string_view key_of(Acid acid);
 std::optional<Metal> metal_by_key(std::string_view key);
 std::optional<Acid> acid_by_key(std::string_view key);
 
-}  // namespace overwater
+} // namespace overwater

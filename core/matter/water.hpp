@@ -5,8 +5,8 @@
 #include "core/quantity/quantity.hpp"
 #include "core/quantity/temperature.hpp"
 
-/// Water as it stands in the tube: its vapour pressure and its density. Both formulas use + - * / and a square root only,
-/// and never branch on a number, so that they serve sensitivities, packs of trials and traced expressions alike.
+/// Water as it stands in the tube: its vapour pressure and its density. Both formulas use + - * / and a square root
+/// only, and never branch on a number, so that they serve sensitivities, packs of trials and traced expressions alike.
 
 namespace overwater {
 
@@ -48,9 +48,9 @@ template <class Real>
 constexpr Quantity<dimension::Density, Real> water_density(Temperature<Real> temperature) {
     const Real celsius = temperature.in_celsius();
     const Real from_greatest = celsius + Real(-3.983035);
-    const Real share = from_greatest * from_greatest * (celsius + Real(301.797)) /
-                       (Real(522528.9) * (celsius + Real(69.34881)));
+    const Real share =
+        from_greatest * from_greatest * (celsius + Real(301.797)) / (Real(522528.9) * (celsius + Real(69.34881)));
     return Quantity<dimension::Density, Real>::si(Real(999.974950) * (Real(1.0) - share));
 }
 
-}  // namespace overwater
+} // namespace overwater

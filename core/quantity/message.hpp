@@ -18,20 +18,20 @@ namespace overwater {
 struct Argument {
     enum class Kind : std::uint8_t { quantity, count, field, text };
 
-    std::string_view name;  ///< the place in the sentence; static storage
+    std::string_view name; ///< the place in the sentence; static storage
     Kind kind = Kind::text;
 
-    double base = 0.0;             ///< quantity: in the base of the unit's measure (SI; temperatures in °C)
-    UnitId unit = UnitId::none;    ///< quantity: the unit to show it in
-    int digits = 0;                ///< quantity: decimals in that unit, or significant figures
-    bool significant = false;      ///< quantity: `digits` are significant figures
-    long long count = 0;           ///< count: chooses the plural form
-    std::string_view field;        ///< field: the key of a reading's name; static storage
-    std::string text;              ///< text: as it is, never translated (what was typed, a chemical formula)
+    double base = 0.0;          ///< quantity: in the base of the unit's measure (SI; temperatures in °C)
+    UnitId unit = UnitId::none; ///< quantity: the unit to show it in
+    int digits = 0;             ///< quantity: decimals in that unit, or significant figures
+    bool significant = false;   ///< quantity: `digits` are significant figures
+    long long count = 0;        ///< count: chooses the plural form
+    std::string_view field;     ///< field: the key of a reading's name; static storage
+    std::string text;           ///< text: as it is, never translated (what was typed, a chemical formula)
 };
 
 struct Message {
-    std::string_view key;  ///< static storage
+    std::string_view key; ///< static storage
     std::vector<Argument> arguments{};
 
     /// Adds a quantity: `base` as `to_base` gives it, shown in `unit` with `decimals` decimals.
@@ -75,4 +75,4 @@ private:
     }
 };
 
-}  // namespace overwater
+} // namespace overwater

@@ -10,12 +10,12 @@
 namespace overwater {
 namespace {
 
-constexpr int most_figures = 15;  // what every decimal text survives on its way through a double and back (DBL_DIG)
+constexpr int most_figures = 15; // what every decimal text survives on its way through a double and back (DBL_DIG)
 
 /// A magnitude as decimal digits: 0.d1d2d3... x 10^(first_place + 1), d1 not zero; no digits for zero.
 struct Digits {
     std::string text{};
-    int first_place = 0;  ///< power of ten of the first digit
+    int first_place = 0; ///< power of ten of the first digit
 
     int last_place() const { return first_place - static_cast<int>(text.size()) + 1; }
 };
@@ -47,7 +47,8 @@ bool rounds_away(const std::string& text, int kept, Rounding rounding) {
     return (last_kept - '0') % 2 != 0;
 }
 
-/// `digits` rounded to a multiple of 10^place; ends at that place exactly, filled with zeros. No digits if it becomes zero.
+/// `digits` rounded to a multiple of 10^place; ends at that place exactly, filled with zeros. No digits if it becomes
+/// zero.
 Digits rounded(const Digits& digits, int place, Rounding rounding) {
     if (digits.text.empty()) return {};
     const int kept = digits.first_place - place + 1;
@@ -91,7 +92,8 @@ std::string raised(int number) {
     constexpr std::array<std::string_view, 10> raised_digits{"\u2070", "\u00B9", "\u00B2", "\u00B3", "\u2074",
                                                              "\u2075", "\u2076", "\u2077", "\u2078", "\u2079"};
     std::string text(number < 0 ? "\u207B" : "");
-    for (const char digit : std::to_string(std::abs(number))) text += raised_digits[static_cast<std::size_t>(digit - '0')];
+    for (const char digit : std::to_string(std::abs(number)))
+        text += raised_digits[static_cast<std::size_t>(digit - '0')];
     return text;
 }
 
@@ -110,7 +112,7 @@ std::string signed_text(double value, bool is_zero, const std::string& magnitude
     return value < 0.0 && !is_zero ? std::string(minus) + magnitude : magnitude;
 }
 
-}  // namespace
+} // namespace
 
 std::string format_fixed(double value, int decimals, DecimalSign sign, Rounding rounding) {
     if (!std::isfinite(value)) return {};
@@ -127,7 +129,7 @@ std::string format_significant(double value, int figures, DecimalSign sign, Roun
     if (digits.text.empty()) return "0";
     const int wanted = std::clamp(figures, 1, most_figures);
     Digits result = rounded(digits, digits.first_place - wanted + 1, rounding);
-    result.text.resize(static_cast<std::size_t>(wanted), '0');  // 9.996 became 10.00: one digit too many
+    result.text.resize(static_cast<std::size_t>(wanted), '0'); // 9.996 became 10.00: one digit too many
     const bool is_small = result.first_place < -4;
     const bool is_large = result.first_place >= 6 && result.first_place >= wanted;
     const std::string magnitude = is_small || is_large ? with_power_of_ten(result, sign)
@@ -154,4 +156,4 @@ int place_of_figures(double value, int figures) {
     return rounded(digits, digits.first_place - wanted + 1, Rounding::half_up).first_place - wanted + 1;
 }
 
-}  // namespace overwater
+} // namespace overwater

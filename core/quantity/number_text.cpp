@@ -77,7 +77,7 @@ void set_plus_minus(NumberText& result, const PlainNumber& doubt, UnitId unit, M
     result.plus_minus_last_place += static_cast<int>(std::lround(std::log10(ratio)));
 }
 
-}  // namespace
+} // namespace
 
 NumberText parse_number(std::string_view utf8, Measure expected) {
     TextReader reader{utf8};
@@ -138,11 +138,19 @@ NumberText parse_number(std::string_view utf8, Measure expected) {
 }
 
 std::string_view key_of(Problem problem) {
-    constexpr std::array<std::string_view, static_cast<std::size_t>(Problem::count)> keys{
-        "",          "no_digits",         "sign_alone", "two_decimal_signs", "unknown_unit", "wrong_kind_of_unit",
-        "stray_character", "too_large",   "too_small",  "too_long",          "missing_plus_minus"};
+    constexpr std::array<std::string_view, static_cast<std::size_t>(Problem::count)> keys{"",
+                                                                                          "no_digits",
+                                                                                          "sign_alone",
+                                                                                          "two_decimal_signs",
+                                                                                          "unknown_unit",
+                                                                                          "wrong_kind_of_unit",
+                                                                                          "stray_character",
+                                                                                          "too_large",
+                                                                                          "too_small",
+                                                                                          "too_long",
+                                                                                          "missing_plus_minus"};
     const auto row = static_cast<std::size_t>(problem);
     return row < keys.size() ? keys[row] : std::string_view{};
 }
 
-}  // namespace overwater
+} // namespace overwater

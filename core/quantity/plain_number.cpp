@@ -9,7 +9,7 @@
 namespace overwater {
 namespace {
 
-constexpr int largest_exponent = 99999;  // beyond every double, and far from the ends of int
+constexpr int largest_exponent = 99999; // beyond every double, and far from the ends of int
 
 char as_char(char32_t digit) { return static_cast<char>(digit); }
 
@@ -103,10 +103,9 @@ void place_decimal_sign(const Separators& separators, PlainNumber& plain) {
     }
     const bool groups_only = of_first_kind == separators.size;
     const bool groups_then_decimal = of_first_kind == separators.size - 1 && last.kind != separators.items[0].kind;
-    const bool agree =
-        groups_only ? part_groups_of_three(separators, separators.size, plain.size, plain)
-                    : groups_then_decimal &&
-                          part_groups_of_three(separators, separators.size - 1, last.digits_before, plain);
+    const bool agree = groups_only ? part_groups_of_three(separators, separators.size, plain.size, plain)
+                                   : groups_then_decimal && part_groups_of_three(separators, separators.size - 1,
+                                                                                 last.digits_before, plain);
     if (!agree || separators.grouped_by_space) return plain.fail(Problem::two_decimal_signs, separators.items[1].at);
     if (groups_then_decimal) {
         plain.has_decimal_sign = true;
@@ -169,18 +168,18 @@ void settle_value(PlainNumber& plain, std::size_t start) {
     plain.value = value;
 }
 
-}  // namespace
+} // namespace
 
 char32_t folded(char32_t sign) {
-    if (sign >= 0xFF01 && sign <= 0xFF5E) sign -= 0xFEE0;                      // full-width forms
-    if (sign >= 0x660 && sign <= 0x669) return U'0' + (sign - 0x660);         // Arabic-Indic digits
-    if (sign >= 0x6F0 && sign <= 0x6F9) return U'0' + (sign - 0x6F0);         // Extended Arabic-Indic digits
+    if (sign >= 0xFF01 && sign <= 0xFF5E) sign -= 0xFEE0;             // full-width forms
+    if (sign >= 0x660 && sign <= 0x669) return U'0' + (sign - 0x660); // Arabic-Indic digits
+    if (sign >= 0x6F0 && sign <= 0x6F9) return U'0' + (sign - 0x6F0); // Extended Arabic-Indic digits
     switch (sign) {
     case 0x2012:
     case 0x2013:
     case 0x2212: return U'-';
-    case 0x66B: return U'.';   // Arabic decimal separator
-    case 0x66C:                // Arabic thousands separator
+    case 0x66B: return U'.'; // Arabic decimal separator
+    case 0x66C:              // Arabic thousands separator
     case 0x2019: return U'\'';
     default: return sign;
     }
@@ -200,4 +199,4 @@ PlainNumber read_plain_number(TextReader& reader) {
     return plain;
 }
 
-}  // namespace overwater
+} // namespace overwater

@@ -12,7 +12,8 @@
 
 namespace overwater {
 
-/// The many ways of typing one sign (full-width forms, Arabic digits, dashes), brought to ASCII; anything else as it is.
+/// The many ways of typing one sign (full-width forms, Arabic digits, dashes), brought to ASCII; anything else as it
+/// is.
 char32_t folded(char32_t sign);
 
 inline bool is_digit(char32_t sign) { return sign >= U'0' && sign <= U'9'; }
@@ -60,7 +61,7 @@ struct TextReader {
 struct PlainNumber {
     std::array<char, longest_number_text> digits{};
     std::size_t size = 0;
-    std::size_t decimals = 0;  ///< how many of the digits stand after the decimal sign
+    std::size_t decimals = 0; ///< how many of the digits stand after the decimal sign
     bool has_decimal_sign = false;
     bool comma_before_three_digits = false;
     int exponent = 0;
@@ -83,8 +84,8 @@ struct PlainNumber {
     }
 };
 
-/// Reads a number without sign where `reader` stands and moves it behind. The problem is `no_digits`, `two_decimal_signs`,
-/// `too_large`, `too_small` or none. The text has at most `longest_number_text` code points.
+/// Reads a number without sign where `reader` stands and moves it behind. The problem is `no_digits`,
+/// `two_decimal_signs`, `too_large`, `too_small` or none. The text has at most `longest_number_text` code points.
 PlainNumber read_plain_number(TextReader& reader);
 
-}  // namespace overwater
+} // namespace overwater

@@ -4,7 +4,8 @@
 #include "core/quantity/utf8.hpp"
 
 /// The spellings of units that people type. A typed text is first brought to a plain form (no spaces, dots, carets,
-/// middle dots or parentheses; raised digits lowered; degree signs spelt `deg`), so that one row serves many ways of typing.
+/// middle dots or parentheses; raised digits lowered; degree signs spelt `deg`), so that one row serves many ways of
+/// typing.
 
 namespace overwater {
 namespace {
@@ -22,7 +23,7 @@ constexpr Spelling spellings[] = {
     {UnitId::gram, "gram"},
     {UnitId::gram, "gramme"},
     {UnitId::gram, "gr"},
-    {UnitId::milligram, "mg", Capitals::matter},  // Mg is magnesium, and a tonne
+    {UnitId::milligram, "mg", Capitals::matter}, // Mg is magnesium, and a tonne
     {UnitId::milligram, "milligram"},
     {UnitId::milligram, "milligramme"},
     {UnitId::kilogram, "kg"},
@@ -139,7 +140,7 @@ constexpr Spelling spellings[] = {
     {UnitId::mole_per_litre, "molL-1"},
     {UnitId::mole_per_litre, "mol/litre"},
     {UnitId::mole_per_litre, "mol/liter"},
-    {UnitId::mole_per_litre, "M", Capitals::matter},  // m is molal
+    {UnitId::mole_per_litre, "M", Capitals::matter}, // m is molal
     {UnitId::mole_per_litre, "molar"},
     {UnitId::mole_per_cubic_decimetre, "mol/dm3"},
     {UnitId::mole_per_cubic_decimetre, "moldm-3"},
@@ -182,8 +183,8 @@ struct Plain {
 /// What one code point beyond ASCII becomes; an empty view drops it; nothing means that no unit has it.
 std::optional<std::string_view> plain_of_sign(char32_t sign) {
     switch (sign) {
-    case 0xB0:    // degree sign
-    case 0xBA:    // the raised o beside it on some keyboards
+    case 0xB0: // degree sign
+    case 0xBA: // the raised o beside it on some keyboards
     case 0x2DA: return "deg";
     case 0x2103: return "degC";
     case 0x2109: return "degF";
@@ -221,7 +222,7 @@ Plain plain_of(std::string_view text) {
         CodePoint sign = code_point_at(text, at);
         at += sign.bytes;
         if (is_space(sign.value)) continue;
-        if (sign.value >= 0xFF01 && sign.value <= 0xFF5E) sign.value -= 0xFEE0;  // full-width forms
+        if (sign.value >= 0xFF01 && sign.value <= 0xFF5E) sign.value -= 0xFEE0; // full-width forms
         if (sign.value < 0x80) {
             const char letter = static_cast<char>(sign.value);
             constexpr std::string_view without_meaning = ".^*()";
@@ -255,7 +256,7 @@ bool means(std::string_view typed, const Spelling& spelling) {
            equal_but_for_capitals(typed.substr(0, typed.size() - 1), spelling.plain);
 }
 
-}  // namespace
+} // namespace
 
 std::optional<UnitId> unit_by_typed_text(std::string_view text, Measure expected) {
     const Plain plain = plain_of(text);
@@ -273,4 +274,4 @@ bool is_unit_of_some_measure(std::string_view text) {
     return false;
 }
 
-}  // namespace overwater
+} // namespace overwater

@@ -8,8 +8,8 @@
 namespace overwater {
 namespace {
 
-// A cubic centimetre is a millilitre and a cubic decimetre a litre, exactly (12th CGPM, 1964); the old litre of 1.000 028 dm³
-// is met in old tables only. The foot is 0.3048 m, exactly (NIST SP 811, Appendix B.8).
+// A cubic centimetre is a millilitre and a cubic decimetre a litre, exactly (12th CGPM, 1964); the old litre of 1.000
+// 028 dm³ is met in old tables only. The foot is 0.3048 m, exactly (NIST SP 811, Appendix B.8).
 constexpr std::array<UnitInfo, unit_count> table{{
     {UnitId::none, Measure::number, "", "", 1.0, 0.0},
     {UnitId::kilogram, Measure::mass, "kg", "kg", kilogram.factor, 0.0},
@@ -65,9 +65,10 @@ constexpr std::array masses{UnitId::gram, UnitId::milligram, UnitId::kilogram};
 constexpr std::array lengths{UnitId::millimetre, UnitId::centimetre, UnitId::metre, UnitId::inch, UnitId::foot};
 constexpr std::array volumes{UnitId::millilitre, UnitId::cubic_centimetre, UnitId::litre, UnitId::cubic_decimetre,
                              UnitId::microlitre};
-constexpr std::array pressures{UnitId::kilopascal, UnitId::hectopascal, UnitId::millibar,
-                               UnitId::millimetre_of_mercury, UnitId::torr, UnitId::inch_of_mercury,
-                               UnitId::atmosphere, UnitId::bar, UnitId::pascal, UnitId::pound_per_square_inch};
+constexpr std::array pressures{
+    UnitId::kilopascal, UnitId::hectopascal,          UnitId::millibar,   UnitId::millimetre_of_mercury,
+    UnitId::torr,       UnitId::inch_of_mercury,      UnitId::atmosphere, UnitId::bar,
+    UnitId::pascal,     UnitId::pound_per_square_inch};
 constexpr std::array temperatures{UnitId::celsius, UnitId::kelvin, UnitId::fahrenheit};
 constexpr std::array densities{UnitId::gram_per_millilitre, UnitId::kilogram_per_cubic_metre};
 constexpr std::array amounts{UnitId::mole, UnitId::millimole};
@@ -78,7 +79,7 @@ constexpr std::array linear_densities{UnitId::gram_per_metre, UnitId::gram_per_c
 constexpr std::array molar_entropies{UnitId::joule_per_mole_kelvin};
 constexpr std::array fractions{UnitId::percent};
 
-}  // namespace
+} // namespace
 
 const UnitInfo& info(UnitId unit) {
     const auto row = static_cast<std::size_t>(unit);
@@ -131,4 +132,4 @@ std::span<const UnitId> units_of(Measure measure) {
     return {};
 }
 
-}  // namespace overwater
+} // namespace overwater

@@ -8,9 +8,9 @@
 
 /// The units a person types or chooses, each with its stable spelling for records and the sign shown.
 ///
-/// The base of a measure is its coherent SI unit (kg, m, m³, Pa, kg/m³, mol, kg/mol, m³/mol, mol/m³, kg/m, J/(mol K), 1),
-/// with one exception: temperatures are kept in degrees Celsius. Adding 273.15 and taking it away again would turn a
-/// typed 21.4 °C into 21.399999999999977 °C, and the bench thermometer, the density formula and the record all speak
+/// The base of a measure is its coherent SI unit (kg, m, m³, Pa, kg/m³, mol, kg/mol, m³/mol, mol/m³, kg/m, J/(mol K),
+/// 1), with one exception: temperatures are kept in degrees Celsius. Adding 273.15 and taking it away again would turn
+/// a typed 21.4 °C into 21.399999999999977 °C, and the bench thermometer, the density formula and the record all speak
 /// Celsius; the one place that needs kelvin is `Temperature::in_kelvin`.
 
 namespace overwater {
@@ -33,7 +33,8 @@ enum class Measure : std::uint8_t {
     fraction
 };
 
-// g++ 12 takes the enumerators for shadows of the constants of units.hpp, though the enumeration has a scope of its own.
+// g++ 12 takes the enumerators for shadows of the constants of units.hpp, though the enumeration has a scope of its
+// own.
 #pragma GCC diagnostic push
 #pragma GCC diagnostic ignored "-Wshadow"
 enum class UnitId : std::uint8_t {
@@ -77,7 +78,7 @@ enum class UnitId : std::uint8_t {
     joule_per_mole_kelvin,
     percent,
     foot,
-    count  ///< how many there are; no unit
+    count ///< how many there are; no unit
 };
 #pragma GCC diagnostic pop
 
@@ -87,8 +88,8 @@ inline constexpr std::size_t unit_count = static_cast<std::size_t>(UnitId::count
 struct UnitInfo {
     UnitId id;
     Measure measure;
-    std::string_view key;     ///< stable ASCII spelling used in records: "inHg", "degC", "mL", "mol/L"; "" for none
-    std::string_view symbol;  ///< what is shown, Unicode: "°C", "cm³"; "" for none
+    std::string_view key;    ///< stable ASCII spelling used in records: "inHg", "degC", "mL", "mol/L"; "" for none
+    std::string_view symbol; ///< what is shown, Unicode: "°C", "cm³"; "" for none
     double factor;
     double offset;
 };
@@ -107,7 +108,8 @@ std::optional<UnitId> unit_by_key(std::string_view key);
 
 /// The unit of the measure `expected` that a person means by `text` (UTF-8, no number in it). Spaces, dots, `^`, middle
 /// dots and parentheses do not count; raised digits equal plain ones; words, singular or plural, are known in English.
-/// Capitals count only where they tell two units apart (M is mol/L, m is not). Nothing if it is not a unit of `expected`.
+/// Capitals count only where they tell two units apart (M is mol/L, m is not). Nothing if it is not a unit of
+/// `expected`.
 std::optional<UnitId> unit_by_typed_text(std::string_view text, Measure expected);
 
 /// Whether `text` is a unit of any measure (for telling a wrong kind of unit from an unknown one).
@@ -116,4 +118,4 @@ bool is_unit_of_some_measure(std::string_view text);
 /// The units of a measure in the order in which a person would like to find them in a list.
 std::span<const UnitId> units_of(Measure measure);
 
-}  // namespace overwater
+} // namespace overwater

@@ -35,7 +35,7 @@ CodePoint code_point_at(std::string_view text, std::size_t at) {
 }
 
 bool is_space(char32_t code_point) {
-    if (code_point >= 0x2000 && code_point <= 0x200F) return true;  // en quad to hair space, zero width, direction marks
+    if (code_point >= 0x2000 && code_point <= 0x200F) return true; // en quad to hair space, zero width, direction marks
     switch (code_point) {
     case 0x09:
     case 0x0A:
@@ -44,19 +44,19 @@ bool is_space(char32_t code_point) {
     case 0x0D:
     case 0x20:
     case 0x85:
-    case 0xA0:    // no-break space
-    case 0x61C:   // Arabic letter mark
+    case 0xA0:  // no-break space
+    case 0x61C: // Arabic letter mark
     case 0x1680:
     case 0x2028:
     case 0x2029:
-    case 0x202F:  // narrow no-break space
+    case 0x202F: // narrow no-break space
     case 0x205F:
-    case 0x2060:  // word joiner
-    case 0x3000:  // ideographic space
-    case 0xFEFF:  // byte order mark
+    case 0x2060: // word joiner
+    case 0x3000: // ideographic space
+    case 0xFEFF: // byte order mark
         return true;
     default: return false;
     }
 }
 
-}  // namespace overwater
+} // namespace overwater

@@ -1,0 +1,127 @@
+#include <doctest/doctest.h>
+
+#include <cctype>
+#include <map>
+#include <string>
+
+#include "core/matter/elements.hpp"
+#include "core/matter/reaction.hpp"
+
+using namespace overwater;
+
+namespace {
+
+using Atoms = std::map<std::string, int>;
+
+/// Counts the atoms of a formula like Al2(SO4)3: one level of parentheses.
+Atoms atoms_of(std::string_view formula, int times) {
+    Atoms atoms;
+    const auto number_at = [&](std::size_t& at) {
+        int number = 0;
+        while (at < formula.size() && std::isdigit(formula[at])) number = number * 10 + (formula[at++] - '0');
+        return number == 0 ? 1 : number;
+    };
+    for (std::size_t at = 0; at < formula.size();) {
+        if (formula[at] == '(') {
+            const std::size_t close = formula.find(')', at);
+            const std::string_view group = formula.substr(at + 1, close - at - 1);
+            at = close + 1;
+            for (const auto& [symbol, count] : atoms_of(group, times * number_at(at))) atoms[symbol] += count;
+            continue;
+        }
+        std::string symbol(1, formula[at++]);
+        while (at < formula.size() && std::islower(formula[at])) symbol += formula[at++];
+        atoms[symbol] += times * number_at(at);
+    }
+    return atoms;
+}
+
+void add(Atoms& sum, const Term& term) {
+    for (const auto& [symbol, count] : atoms_of(term.formula, term.coefficient)) sum[symbol] += count;
+}
+
+constexpr Metal metals[] = {Metal::magnesium, Metal::zinc,    Metal::aluminium,
+                            Metal::iron,      Metal::calcium, Metal::lithium};
+constexpr Acid acids[] = {Acid::hydrochloric, Acid::sulfuric};
+
+} // namespace
+
+TEST_CASE("every equation is balanced") {
+    for (const Metal metal : metals) {
+        for (const Acid acid : acids) {
+            const Reaction& row = reaction(metal, acid);
+            INFO(equation_plain(row));
+            const auto terms = row.terms();
+            Atoms before;
+            Atoms after;
+            add(before, terms[0]);
+            add(before, terms[1]);
+            add(after, terms[2]);
+            add(after, terms[3]);
+            CHECK(before == after);
+            CHECK(row.metal_formula == symbol_of(metal));
+            CHECK(row.acid_formula == formula_of(acid));
+        }
+    }
+}
+
+TEST_CASE("moles of acid and gas a mole of metal") {
+    // Stoichiometry: metal to the ion of charge 2, 3 or 1; one proton of HCl or two of H2SO4; two protons a molecule of
+    // gas.
+    struct Row {
+        Metal metal;
+        double hydrochloric;
+        double sulfuric;
+        double gas;
+    };
+    const Row rows[] = {
+        {Metal::magnesium, 2, 1, 1}, {Metal::zinc, 2, 1, 1},          {Metal::calcium, 2, 1, 1},
+        {Metal::iron, 2, 1, 1},      {Metal::aluminium, 3, 1.5, 1.5}, {Metal::lithium, 1, 0.5, 0.5},
+    };
+    for (const Row& row : rows) {
+        INFO(std::string(key_of(row.metal)));
+        CHECK(reaction(row.metal, Acid::hydrochloric).acid_per_metal == row.hydrochloric);
+        CHECK(reaction(row.metal, Acid::sulfuric).acid_per_metal == row.sulfuric);
+        CHECK(reaction(row.metal, Acid::hydrochloric).gas_per_metal == row.gas);
+        CHECK(reaction(row.metal, Acid::sulfuric).gas_per_metal == row.gas);
+    }
+}
+
+TEST_CASE("equations in plain text") {
+    CHECK(equation_plain(reaction(Metal::magnesium, Acid::hydrochloric)) == "Mg + 2 HCl -> MgCl2 + H2");
+    CHECK(equation_plain(reaction(Metal::aluminium, Acid::sulfuric)) == "2 Al + 3 H2SO4 -> Al2(SO4)3 + 3 H2");
+    CHECK(equation_plain(reaction(Metal::lithium, Acid::sulfuric)) == "2 Li + H2SO4 -> Li2SO4 + H2");
+}
+
+TEST_CASE("metals that take the water too, coat themselves or are slow") {
+    for (const Metal metal : metals) {
+        const bool is_active = metal == Metal::calcium || metal == Metal::lithium;
+        for (const Acid acid : acids) {
+            const Reaction& row = reaction(metal, acid);
+            CHECK(row.with_water == is_active);
+            CHECK(row.demonstration_only == is_active);
+            CHECK(row.coats == (metal == Metal::calcium && acid == Acid::sulfuric));
+            CHECK(row.slow == (metal == Metal::aluminium || metal == Metal::iron));
+        }
+    }
+}
+
+TEST_CASE("metals and acids are found by their keys") {
+    for (const Metal metal : metals) CHECK(metal_by_key(key_of(metal)) == metal);
+    for (const Acid acid : acids) CHECK(acid_by_key(key_of(acid)) == acid);
+    CHECK(key_of(Metal::magnesium) == "magnesium");
+    CHECK(key_of(Acid::sulfuric) == "sulfuric");
+    CHECK_FALSE(metal_by_key(""));
+    CHECK_FALSE(metal_by_key("Mg"));
+    CHECK_FALSE(acid_by_key("nitric"));
+}
+
+TEST_CASE("the molar mass of a metal is its abridged atomic weight") {
+    // IUPAC/CIAAW 2021, abridged.
+    CHECK(molar_mass_of(Metal::magnesium).si() == doctest::Approx(0.024305).epsilon(1e-15));
+    CHECK(molar_mass_of(Metal::zinc).si() == doctest::Approx(0.06538).epsilon(1e-15));
+    CHECK(molar_mass_of(Metal::aluminium).si() == doctest::Approx(0.026982).epsilon(1e-15));
+    CHECK(molar_mass_of(Metal::iron).si() == doctest::Approx(0.055845).epsilon(1e-15));
+    CHECK(molar_mass_of(Metal::calcium).si() == doctest::Approx(0.040078).epsilon(1e-15));
+    CHECK(molar_mass_of(Metal::lithium).si() == doctest::Approx(0.00694).epsilon(1e-15));
+}
