@@ -1,0 +1,8 @@
+// Must not compile: a pressure and a bare number have no sum.
+#include "core/matter/water.hpp"
+#include "core/quantity/temperature.hpp"
+#include "core/quantity/units.hpp"
+
+using namespace overwater;
+
+auto sum(Pressure p) { return p + 101325.0; }
