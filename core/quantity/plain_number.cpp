@@ -36,7 +36,6 @@ struct Separator {
 struct Separators {
     std::array<Separator, longest_number_text> items{};
     std::size_t size = 0;
-    bool grouped_by_space = false;
 };
 
 /// Whether a space or an apostrophe here parts groups of three: exactly three digits follow, and what stands before
@@ -62,7 +61,6 @@ Separators read_digits(TextReader& reader, PlainNumber& plain) {
             group_start = plain.size;
             first_group = true;
         } else if (is_group_sign(reader, plain.size - group_start, first_group, separators.size > 0)) {
-            separators.grouped_by_space = true;
             group_start = plain.size;
             first_group = false;
         } else {
@@ -93,8 +91,7 @@ void place_decimal_sign(const Separators& separators, PlainNumber& plain) {
         plain.has_decimal_sign = true;
         plain.decimals = digits_after;
         plain.comma_before_three_digits = last.kind == U',' && digits_after == 3 && last.digits_before >= 1 &&
-                                          last.digits_before <= 3 && plain.digits[0] != '0' &&
-                                          !separators.grouped_by_space;
+                                          last.digits_before <= 3 && plain.digits[0] != '0';
         return;
     }
     std::size_t of_first_kind = 0;
@@ -106,7 +103,7 @@ void place_decimal_sign(const Separators& separators, PlainNumber& plain) {
     const bool agree = groups_only ? part_groups_of_three(separators, separators.size, plain.size, plain)
                                    : groups_then_decimal && part_groups_of_three(separators, separators.size - 1,
                                                                                  last.digits_before, plain);
-    if (!agree || separators.grouped_by_space) return plain.fail(Problem::two_decimal_signs, separators.items[1].at);
+    if (!agree) return plain.fail(Problem::two_decimal_signs, separators.items[1].at);
     if (groups_then_decimal) {
         plain.has_decimal_sign = true;
         plain.decimals = digits_after;

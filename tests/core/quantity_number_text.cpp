@@ -80,6 +80,7 @@ const Good good[] = {
     {"1 013,25 hPa", Measure::pressure, 1013.25, 6, -2, UnitId::hectopascal},
     {"1,013,251", Measure::number, 1013251, 7, 0},
     {"1.013.251", Measure::number, 1013251, 7, 0},
+    {"1,013.250 500", Measure::number, 1013.2505, 10, -6},
     {"1,013,251.5", Measure::number, 1013251.5, 8, -1},
     // other digits
     {"\uFF13\uFF16\uFF0E\uFF18", Measure::volume, 36.8, 3, -1},                        // full width
@@ -121,11 +122,14 @@ const Bad bad[] = {
     {"1-2", Measure::number, Problem::stray_character, 1},
     {"36 8", Measure::volume, Problem::stray_character, 3},
     {"1234 567", Measure::number, Problem::stray_character, 5},
+    {"1 0132", Measure::number, Problem::stray_character, 2},
+    {"0.0390 012", Measure::number, Problem::stray_character, 7},
     {"1, 013", Measure::number, Problem::stray_character, 3},
     {"36.8 mL\xFF", Measure::volume, Problem::unknown_unit, 5},
     {"36.8\xFF", Measure::volume, Problem::stray_character, 4},
     {"36.8\xC3", Measure::volume, Problem::stray_character, 4},
     {"\xFF", Measure::volume, Problem::no_digits, 0},
+    {"\xE0\x80\xB3", Measure::volume, Problem::no_digits, 0}, // an overlong 3
     {"0.03.90", Measure::mass, Problem::two_decimal_signs, 4},
     {"1,01.5", Measure::number, Problem::two_decimal_signs, 4},
     {"1,2,3", Measure::number, Problem::two_decimal_signs, 3},
@@ -146,6 +150,7 @@ const Bad bad[] = {
     {"1e309", Measure::number, Problem::too_large, 0},
     {"1e999", Measure::number, Problem::too_large, 0},
     {"-1e99999999999999999999", Measure::number, Problem::too_large, 1},
+    {"1e4294967297", Measure::number, Problem::too_large, 0}, // an exponent that wraps around is 1
     {"1e-400", Measure::number, Problem::too_small, 0},
     {"1e-99999999999999999999", Measure::number, Problem::too_small, 0},
     {"36.8 ±", Measure::volume, Problem::missing_plus_minus, 5},
@@ -179,6 +184,7 @@ const Doubted doubted[] = {
     {"21.4 °C ± 0.5 K", Measure::temperature, 21.4, UnitId::celsius, 0.5, -1},
     {"294.55 K ± 0.9 °F", Measure::temperature, 294.55, UnitId::kelvin, 0.5, -1},
     {"3.0 M ± 5 %", Measure::concentration, 3.0, UnitId::mole_per_litre, 0.15, -2},
+    {"30.0 ± 5 %", Measure::number, 30.0, UnitId::none, 1.5, -1},
     {"99.8 ± 0.2 %", Measure::fraction, 99.8, UnitId::percent, 0.2, -1},
     {"36.8 ± 0", Measure::volume, 36.8, UnitId::none, 0.0, 0},
 };

@@ -22,6 +22,7 @@ const Typed typed_units[] = {
     {"grams", Measure::mass, UnitId::gram},
     {"mg", Measure::mass, UnitId::milligram},
     {"Mg", Measure::mass, UnitId::none},
+    {"gs", Measure::mass, UnitId::none},
     {"kg", Measure::mass, UnitId::kilogram},
     {"mL", Measure::volume, UnitId::millilitre},
     {"ml", Measure::volume, UnitId::millilitre},
