@@ -1,0 +1,275 @@
+#include "web/app/app.hpp"
+
+#include <algorithm>
+
+#include "core/record/json.hpp"
+#include "generated/demo_records.hpp"
+#include "generated/font_data.hpp"
+#include "web/app/control_key.hpp"
+#include "web/browser/platform.hpp"
+#include "web/panels/panels.hpp"
+
+namespace overwater {
+
+namespace {
+
+constexpr std::string_view example_id = "example";
+constexpr int announce_after_ms = 700;
+
+}  // namespace
+
+PageHandler& page_handler() {
+    static App app;
+    return app;
+}
+
+App::App() = default;
+
+void App::start() {
+    if (started_) return;
+    started_ = true;
+    std::string tag = platform::language();
+    const std::string fragment = platform::address_fragment();
+    if (fragment.find("lang=en-x-pseudo") != std::string::npos) tag = "en-x-pseudo";
+    language_ = Language(tag);
+    shelf_.open();
+    if (const std::string theme = shelf_.setting("theme"); !theme.empty()) theme_choice_ = theme;
+    for (std::size_t i = 0; i < page_names.size(); ++i) {
+        if (shelf_.setting("page") == page_names[i]) page_ = static_cast<PageName>(i);
+    }
+    const std::string current = shelf_.setting("record");
+    std::optional<Record> last;
+    if (!current.empty()) last = shelf_.load(current);
+    if (!last && current.empty() && !shelf_.cards().empty()) last = shelf_.load(shelf_.cards().front().id);
+    if (last) {
+        take(std::move(*last));
+    } else {
+        open_example();
+    }
+}
+
+void App::open_example() {
+    auto loaded = record_from_json(demo_records[0].json);
+    Record example = loaded.record ? std::move(*loaded.record) : Record{};
+    example.id = example_id;
+    example.invented = true;
+    example.name = say("example.name");
+    take(std::move(example));
+}
+
+void App::take(Record record) {
+    record_ = std::move(record);
+    undo_.forget();
+    ++interaction_.write;
+    keeping_ = "keep.kept";
+    attended_ = Field::count;
+    if (record_.id == example_id && !platform::store_get("overwater.record.example")) keeping_ = "keep.nothing_yet";
+    recompute();
+}
+
+void App::new_record() {
+    Record fresh;
+    fresh.id = Shelf::new_id();
+    fresh.created = platform::iso_time();
+    fresh.name = say(Message{"record.new_name"}.count("number", static_cast<long long>(shelf_.cards().size()) + 1));
+    fresh.conventions = record_.conventions;
+    // Magnesium and hydrochloric acid are what nearly every class takes; both can be changed in place.
+    fresh.shared.edit(Field::metal).text = "magnesium";
+    fresh.shared.edit(Field::acid).text = "hydrochloric";
+    take(std::move(fresh));
+    keeping_ = shelf_.keep(record_) == platform::StoreResult::ok ? "keep.kept" : "keep.refused";
+    shelf_.set_setting("record", record_.id);
+    go(PageName::bench);
+    platform::focus(key_of_control(Field::mass_of_metal), -1);
+}
+
+void App::open_record(const std::string& id) {
+    if (auto record = shelf_.load(id)) {
+        take(std::move(*record));
+    } else if (id == example_id) {
+        open_example();
+    } else {
+        return;
+    }
+    shelf_.set_setting("record", id);
+    go(PageName::bench);
+}
+
+void App::go(PageName page) {
+    page_ = page;
+    shelf_.set_setting("page", page_names[static_cast<std::size_t>(page)]);
+    platform::scroll_to(0);
+    platform::wake(2);
+}
+
+void App::recompute() {
+    language_.set_decimal_sign(record_.conventions.decimal_sign);
+    const auto entry_of = [this](Field field) -> const Entry& { return entry(field); };
+    assessment_ = assess(read_all(entry_of), record_.conventions);
+    working_ = std::make_unique<Working>(assessment_, record_.conventions);
+}
+
+void App::before_change(const std::string& key) { undo_.before_change(record_, key, platform::now_ms()); }
+
+void App::after_change(const std::string& key) {
+    recompute();
+    // Synchronously, inside the handler of the input: what was typed survives the death of the tab.
+    switch (shelf_.keep(record_)) {
+        case platform::StoreResult::ok: keeping_ = "keep.kept"; break;
+        case platform::StoreResult::full: keeping_ = "keep.full"; break;
+        case platform::StoreResult::denied: keeping_ = "keep.refused"; break;
+    }
+    shelf_.set_setting("record", record_.id);
+    attended_ = field_of_control(key).field;
+    platform::start_timer("announce", announce_after_ms);
+    platform::wake(2);
+}
+
+void App::typed(const std::string& key, const std::string& text) {
+    if (key == "records.name") {
+        before_change(key);
+        record_.name = text;
+        after_change(key);
+        return;
+    }
+    const ControlField control = field_of_control(key);
+    if (control.field != Field::count) change_entry(control.field, key, text, false);
+}
+
+void App::chosen(const std::string& key, const std::string& value) {
+    constexpr std::string_view conventions = "conventions.";
+    if (key.starts_with(conventions)) {
+        choose_convention(std::string_view(key).substr(conventions.size()), value);
+        return;
+    }
+    const ControlField control = field_of_control(key);
+    if (control.field != Field::count) change_entry(control.field, key, value, control.is_unit);
+}
+
+void App::change_entry(Field field, const std::string& key, const std::string& text, bool unit) {
+    before_change(key);
+    Run& run = record_.runs.front();
+    const bool own = !info(field).shared || !run.entries.at(field).blank();
+    Entries& sheet = own ? run.entries : record_.shared;
+    if (unit) {
+        // Another unit re-reads the same text; it never converts what was typed.
+        sheet.edit(field).unit = unit_by_key(text).value_or(UnitId::none);
+    } else {
+        sheet.edit(field).text = text;
+        record_.history.push_back({platform::iso_time(), own ? 0 : -1, std::string(name_of(field)), text, {}});
+        // Typing letter by letter is one change of the reading's text, not many.
+        auto& history = record_.history;
+        const std::size_t n = history.size();
+        if (n >= 2 && history[n - 2].field == history[n - 1].field && undo_.continuing()) {
+            history.erase(history.end() - 2);
+        }
+    }
+    sheet.tidy(field);
+    after_change(key);
+}
+
+void App::restore(std::optional<Undo::Place> place) {
+    if (!place) return;
+    const std::string id = record_.id;
+    record_ = std::move(place->record);
+    record_.id = id;
+    ++interaction_.write;
+    const ControlField control = field_of_control(place->key);
+    if (control.field != Field::count || place->key == "records.name") {
+        if (page_ != PageName::bench && control.field != Field::count) go(PageName::bench);
+        if (place->key == "records.name") go(PageName::records);
+        platform::focus(place->key, -1);
+    }
+    after_change(place->key);
+}
+
+void App::undo() { restore(undo_.undo(record_)); }
+void App::redo() { restore(undo_.redo(record_)); }
+
+std::string App::shown_number(Output output) const {
+    const WorkingStep* step = working_->step(output);
+    if (step == nullptr) return {};
+    return format_fixed(in_unit(output, step->value, step->unit), step->shown_decimals, language_.decimal_sign());
+}
+
+std::string App::shown(Output output) const {
+    const OutputState& state = assessment_.state(output);
+    switch (state.kind) {
+        case OutputState::Kind::value: {
+            const WorkingStep* step = working_->step(output);
+            return step == nullptr ? std::string() : language_.with_unit(shown_number(output), step->unit);
+        }
+        case OutputState::Kind::waiting: {
+            std::vector<std::string> names;
+            for (std::size_t i = 0; i < field_count; ++i) {
+                const auto field = static_cast<Field>(i);
+                if (state.waiting_for.has(field)) names.push_back(say("field." + std::string(name_of(field))));
+            }
+            return say(Message{"state.waiting"}.text("readings", language_.list(names)));
+        }
+        case OutputState::Kind::not_possible: break;
+    }
+    return say(Message{"state.not_possible"}.text("reason", say(state.reason)));
+}
+
+void App::announce() {
+    const Output output = Output::molar_volume_standard;
+    const std::string words =
+        say(Message{"announce.result"}.text("name", say("output." + std::string(name_of(output)))).text("value", shown(output)));
+    if (words == announced_) return;
+    announced_ = words;
+    status_ = words;
+    platform::wake(2);
+}
+
+void App::clear_color(float rgb[3]) const {
+    const std::uint32_t paper = current_theme().of(Ink::paper);
+    for (int i = 0; i < 3; ++i) rgb[i] = static_cast<float>((paper >> (24 - 8 * i)) & 0xffu) / 255.0f;
+}
+
+const Theme& App::current_theme() const {
+    if (theme_choice_ == "light") return overwater::theme(ThemeName::light);
+    if (theme_choice_ == "dark") return overwater::theme(ThemeName::dark);
+    if (theme_choice_ == "contrast") return overwater::theme(ThemeName::high_contrast);
+    const platform::Media media = platform::media();
+    if (media.more_contrast || media.forced_colors) return overwater::theme(ThemeName::high_contrast);
+    return overwater::theme(media.dark ? ThemeName::dark : ThemeName::light);
+}
+
+void App::load_fonts() {
+    ImFontConfig config;
+    config.FontDataOwnedByAtlas = false;
+    auto* atlas = ImGui::GetIO().Fonts;
+    const auto load = [&](const unsigned char* data, unsigned size) {
+        return atlas->AddFontFromMemoryTTF(const_cast<unsigned char*>(data), static_cast<int>(size), 16.0f, &config);
+    };
+    fonts_.regular = load(overwater_font_regular, overwater_font_regular_size);
+    fonts_.semibold = load(overwater_font_semibold, overwater_font_semibold_size);
+    ui_ = std::make_unique<Ui>(interaction_, fonts_);
+}
+
+int App::frame(float width, float height) {
+    start();
+    FrameInput input;
+    input.width = width;
+    input.height = height;
+    input.scroll_y = scroll_y_;
+    input.pixel_scale = pixel_scale_;
+    input.touch = touch_;
+    ui_->begin(input, current_theme());
+    const float dock = draw_page(*this, *ui_);
+    ui_->status("status", status_);
+    PageInfo page;
+    page.height = ui_->lowest();
+    page.language = language_.tag();
+    page.title = say("page.title");
+    page.theme = &current_theme() == &overwater::theme(ThemeName::light)  ? "light"
+                 : &current_theme() == &overwater::theme(ThemeName::dark) ? "dark"
+                                                                          : "contrast";
+    page.dock = dock;
+    const std::string patch = mirror_.patch(ui_->end(), page);
+    if (!patch.empty()) platform::patch_mirror(patch);
+    return 0;
+}
+
+}  // namespace overwater

@@ -1,0 +1,76 @@
+// What each event changes.
+
+#include "web/app/app.hpp"
+#include "web/app/control_key.hpp"
+#include "web/browser/platform.hpp"
+
+namespace overwater {
+
+bool App::handle(const Event& event) {
+    start();
+    using Kind = Event::Kind;
+    switch (event.kind) {
+        case Kind::input: typed(event.key, event.text); return true;
+        case Kind::change: chosen(event.key, event.text); return true;
+        case Kind::click:
+            interaction_.clicked.push_back(event.key);
+            platform::wake(3);
+            return true;
+        case Kind::focus:
+            interaction_.focused = event.key;
+            if (const ControlField control = field_of_control(event.key); control.field != Field::count) {
+                attended_ = control.field;
+            }
+            break;
+        case Kind::blur:
+            interaction_.focused.clear();
+            undo_.leave();
+            break;
+        case Kind::undo: undo(); return true;
+        case Kind::redo: redo(); return true;
+        case Kind::key:
+            if (event.text == "Escape" && page_ != PageName::bench) {
+                go(PageName::bench);
+                return true;
+            }
+            return false;
+        case Kind::pointer_move:
+            interaction_.pointer_x = static_cast<float>(event.a);
+            interaction_.pointer_y = static_cast<float>(event.b);
+            break;
+        case Kind::pointer_leave: interaction_.pointer_x = interaction_.pointer_y = -1; break;
+        case Kind::resize: pixel_scale_ = static_cast<float>(event.c); break;
+        case Kind::scroll: scroll_y_ = static_cast<float>(event.a); break;
+        case Kind::media: touch_ = platform::media().coarse_pointer; break;
+        case Kind::painting: interaction_.painting = event.a != 0; break;
+        case Kind::timer:
+            if (event.key == "announce") announce();
+            return true;
+        default: break;
+    }
+    platform::wake(2);
+    return false;
+}
+
+void App::choose_convention(std::string_view name, const std::string& value) {
+    const std::string key = "conventions." + std::string(name);
+    if (name == "theme") {
+        theme_choice_ = value;
+        shelf_.set_setting("theme", value);
+        platform::wake(2);
+        return;
+    }
+    before_change(key);
+    if (name == "standard") {
+        for (std::size_t i = 0; i < standard_conditions_names.size(); ++i) {
+            if (standard_conditions_names[i] == value) {
+                record_.conventions.standard = static_cast<StandardConditions>(i);
+            }
+        }
+    } else if (name == "decimal_sign") {
+        record_.conventions.decimal_sign = value == "comma" ? DecimalSign::comma : DecimalSign::point;
+    }
+    after_change(key);
+}
+
+}  // namespace overwater

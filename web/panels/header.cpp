@@ -1,0 +1,134 @@
+#include <algorithm>
+#include <cmath>
+
+#include "web/app/app.hpp"
+#include "web/panels/panels.hpp"
+
+namespace overwater {
+
+namespace {
+
+constexpr float wide_header = 1000;
+
+struct Press {
+    std::string_view key;
+    std::string_view words;
+    PageName page;
+};
+constexpr Press left_pages[] = {{"header.bench", "page.bench", PageName::bench},
+                                {"header.working", "page.working", PageName::working}};
+constexpr Press right_pages[] = {{"header.cautions", "page.cautions", PageName::cautions},
+                                 {"header.conventions", "page.conventions", PageName::conventions}};
+
+class Header {
+public:
+    Header(App& app, Ui& ui) : app_(app), ui_(ui), row_(ui.touch() ? 44.0f : 36.0f) {}
+
+    float draw() {
+        const float margin = ui_.width() < 600 ? 14.0f : 24.0f;
+        const bool wide = ui_.width() >= wide_header;
+        const float pad = wide ? 8.5f : 5;
+        // The background needs the height, which is known only when everything has its place: rows are counted first.
+        const float bottom = place(margin, pad, wide, false);
+        ui_.fill({0, 0, ui_.width(), bottom}, Ink::card);
+        ui_.rule({0, bottom}, {ui_.width(), bottom});
+        ui_.open("header", Role::navigation, {0, 0, ui_.width(), bottom}, app_.say("header.name"));
+        place(margin, pad, wide, true);
+        ui_.close();
+        return bottom + 1;
+    }
+
+private:
+    float place(float margin, float pad, bool wide, bool draw) {
+        drawing_ = draw;
+        Flow flow(margin, pad, ui_.width() - 2 * margin, row_, wide ? 10.0f : 2.0f);
+        brand(flow);
+        record(flow);
+        for (const Press& press : left_pages) page(flow, press);
+        if (wide) {
+            // What belongs to the whole record stands at the right edge.
+            float right = ui_.width() - margin;
+            float total = 0;
+            for (const Press& press : right_pages) total += width_of(press.words) + 10;
+            total += width_of("header.undo") + width_of("header.redo") + 10;
+            Flow edge(std::max(flow.next(0).x, right - total), pad, total + 1, row_, 10);
+            steps(edge);
+            for (const Press& press : right_pages) page(edge, press);
+        } else {
+            for (const Press& press : right_pages) page(flow, press);
+            steps(flow);
+        }
+        return flow.bottom() + pad;
+    }
+
+    float width_of(std::string_view key) const {
+        return std::ceil(ui_.text_width(app_.say(key), Type{Face::semibold, 16, Ink::text})) + 22;
+    }
+
+    void brand(Flow& flow) {
+        const Type type{Face::semibold, 18, Ink::text};
+        const std::string words = app_.say("brand");
+        const Rect rect = flow.next(std::ceil(ui_.text_width(words, type)) + 14);
+        if (drawing_) ui_.heading("header.brand", 1, {rect.x, rect.y + (row_ - 24) / 2, rect.w, 24}, words, type);
+    }
+
+    void record(Flow& flow) {
+        const Type name_type{};
+        const Type state_type{Face::regular, 15, Ink::soft};
+        std::string name = app_.record().name.empty() ? app_.say("record.unnamed") : app_.record().name;
+        const std::string state = app_.say(app_.keeping());
+        const float most = std::min(ui_.width() - 40, 330.0f);
+        const float state_width = ui_.text_width(state, state_type);
+        while (name.size() > 4 && ui_.text_width(name, name_type) + state_width + 44 > most) {
+            // Whole characters only: a UTF-8 trail byte never stands alone.
+            do name.pop_back();
+            while (!name.empty() && (static_cast<unsigned char>(name.back()) & 0xc0) == 0x80);
+            if (!name.empty() && static_cast<unsigned char>(name.back()) >= 0xc0) name.pop_back();
+        }
+        const float width = std::ceil(ui_.text_width(name, name_type) + state_width + 44);
+        const Rect rect = flow.next(width);
+        if (!drawing_) return;
+        const Rect box{rect.x, rect.y + 1, rect.w, row_ - 2};
+        ui_.frame(box, Ink::line, 1, 6);
+        const float y = rect.y + row_ / 2 - 8;
+        const float wide = ui_.draw_text({rect.x + 12, y}, name, name_type);
+        ui_.draw_text({rect.x + 22 + wide, y + 0.5f}, state, state_type);
+        const std::string spoken = app_.say(Message{"header.records"}.text("name", app_.record().name).text("state", state));
+        if (ui_.button("header.record", box, {}, Ui::ButtonLook::plain, app_.page() == PageName::records, spoken)) {
+            app_.go(PageName::records);
+        }
+    }
+
+    void page(Flow& flow, const Press& press) {
+        const Rect rect = flow.next(width_of(press.words));
+        if (!drawing_) return;
+        if (ui_.button(std::string(press.key), {rect.x, rect.y + 1, rect.w, row_ - 2}, app_.say(press.words),
+                       Ui::ButtonLook::page, app_.page() == press.page)) {
+            app_.go(press.page);
+        }
+    }
+
+    void steps(Flow& flow) {
+        const Rect undo = flow.next(width_of("header.undo"));
+        const Rect redo = flow.next(width_of("header.redo"));
+        if (!drawing_) return;
+        const auto inner = [this](Rect r) { return Rect{r.x, r.y + 1, r.w, row_ - 2}; };
+        if (ui_.button("header.undo", inner(undo), app_.say("header.undo"), Ui::ButtonLook::page) && app_.can_undo()) {
+            app_.undo();
+        }
+        if (ui_.button("header.redo", inner(redo), app_.say("header.redo"), Ui::ButtonLook::page) && app_.can_redo()) {
+            app_.redo();
+        }
+    }
+
+    App& app_;
+    Ui& ui_;
+    float row_;
+    bool drawing_ = false;
+};
+
+}  // namespace
+
+float draw_header(App& app, Ui& ui) { return Header(app, ui).draw(); }
+
+}  // namespace overwater

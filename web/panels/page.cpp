@@ -1,0 +1,19 @@
+#include "web/app/app.hpp"
+#include "web/panels/panels.hpp"
+
+namespace overwater {
+
+float draw_page(App& app, Ui& ui) {
+    const float top = draw_header(app, ui);
+    switch (app.page()) {
+        case PageName::working: draw_working_page(app, ui, top); break;
+        case PageName::records: draw_records_page(app, ui, top); break;
+        case PageName::cautions: draw_cautions_page(app, ui, top); break;
+        case PageName::conventions: draw_conventions_page(app, ui, top); break;
+        case PageName::bench:
+        case PageName::count: return draw_bench(app, ui, top);
+    }
+    return 0;
+}
+
+}  // namespace overwater

@@ -1,0 +1,53 @@
+#pragma once
+
+#include "web/ui/ui.hpp"
+
+namespace overwater {
+
+class App;
+
+/// Draws the whole page; returns the height of what is fixed at the bottom of the viewport.
+float draw_page(App& app, Ui& ui);
+
+/// Brand, record, pages, undo; returns the height taken.
+float draw_header(App& app, Ui& ui);
+
+/// The bench page: readings, tube, results. Returns the height of the dock.
+float draw_bench(App& app, Ui& ui, float top);
+
+/// The readings in the order of the bench, within `area.w`; returns the height taken.
+float draw_readings(App& app, Ui& ui, Rect area, bool with_hints);
+/// The tube drawn to scale, or the question which number is at its closed end.
+float draw_tube_column(App& app, Ui& ui, Rect area, float picture_height);
+/// The question alone: two drawings to choose from.
+float draw_closed_end_question(App& app, Ui& ui, Rect area);
+/// What it comes to: molar volume, dry-gas pressure, amount, and the working below.
+float draw_results(App& app, Ui& ui, Rect area);
+/// The short cautions that stand with every amount.
+float draw_short_cautions(App& app, Ui& ui, Rect area);
+
+void draw_working_page(App& app, Ui& ui, float top);
+void draw_records_page(App& app, Ui& ui, float top);
+void draw_cautions_page(App& app, Ui& ui, float top);
+void draw_conventions_page(App& app, Ui& ui, float top);
+
+/// Places things side by side and begins a new row where the width is used up.
+class Flow {
+public:
+    Flow(float x, float y, float width, float row, float gap) : left_(x), x_(x), y_(y), right_(x + width), row_(row), gap_(gap) {}
+    Rect next(float w) {
+        if (x_ > left_ && x_ + w > right_ + 0.5f) {
+            x_ = left_;
+            y_ += row_;
+        }
+        const Rect rect{x_, y_, w, row_};
+        x_ += w + gap_;
+        return rect;
+    }
+    float bottom() const { return y_ + row_; }
+
+private:
+    float left_, x_, y_, right_, row_, gap_;
+};
+
+}  // namespace overwater

@@ -1,0 +1,223 @@
+#include <algorithm>
+#include <cmath>
+
+#include "web/app/app.hpp"
+#include "web/app/control_key.hpp"
+#include "web/panels/panels.hpp"
+#include "web/panels/wording.hpp"
+
+namespace overwater {
+
+namespace {
+
+constexpr Type small{Face::regular, 14, Ink::soft};
+
+class ReadingsColumn {
+public:
+    ReadingsColumn(App& app, Ui& ui, Rect area, bool hints)
+        : app_(app), ui_(ui), area_(area), hints_(hints), y_(area.y), row_(ui.touch() ? 46.0f : 32.0f),
+          field_height_(ui.touch() ? 38.0f : 28.0f) {
+        for (const Field field : {Field::mass_of_metal, Field::acid_concentration, Field::scale_reading,
+                                  Field::level_difference, Field::barometer, Field::end_space}) {
+            label_width_ = std::max(label_width_, ui.text_width(name(field), Type{}) + 12);
+        }
+        unit_width_ = area.w > 340 ? 76.0f : 66.0f;
+        field_width_ = std::min(120.0f, area.w - unit_width_ - 10 - 110);
+        label_width_ = std::min(label_width_, area.w - field_width_ - unit_width_ - 10);
+    }
+
+    float draw() {
+        ui_.open("bench.readings", Role::region, {area_.x, area_.y, area_.w, 0}, app_.say("bench.readings"));
+        group("bench.group.metal", {});
+        typed(Field::mass_of_metal);
+        listed(Field::metal);
+        group("bench.group.acid", acid_remark());
+        radios(Field::acid);
+        typed(Field::acid_volume);
+        typed(Field::acid_concentration);
+        group("bench.group.tube", {});
+        radios(Field::number_at_closed_end);
+        typed(Field::tube_capacity);
+        if (app_.assessment().readings.closed_end == ClosedEnd::zero) {
+            counted_end_space();
+        } else {
+            typed(Field::end_space);
+        }
+        group("bench.group.after", {});
+        typed(Field::scale_reading);
+        radios(Field::liquid_stands);
+        if (app_.assessment().readings.liquid_stands != LiquidStands::level) typed(Field::level_difference);
+        group("bench.group.room", {});
+        typed(Field::temperature);
+        typed(Field::barometer);
+        ui_.close();
+        return y_ - area_.y;
+    }
+
+private:
+    std::string name(Field field) const { return app_.say("field." + std::string(name_of(field))); }
+
+    void group(std::string_view key, const std::string& remark) {
+        y_ += ui_.touch() ? 12.0f : 3.0f;
+        const Type type{Face::semibold, 13, Ink::soft};
+        const std::string words = app_.say(key);
+        ui_.heading(std::string(key), 2, {area_.x, y_ + 3, area_.w, 18}, words, type);
+        if (!remark.empty()) {
+            const float left = ui_.text_width(words, type) + 20;
+            ui_.text(std::string(key) + ".remark", {area_.x + left, y_ + 2, area_.w - left, 18}, remark, small,
+                     Anchor::end);
+        }
+        y_ += 23;
+    }
+
+    std::string acid_remark() const {
+        const auto excess = app_.assessment().value(Output::acid_excess);
+        if (!excess) return {};
+        return app_.say(Message{"bench.acid_excess"}.figures("times", *excess, UnitId::none, 2));
+    }
+
+    void typed(Field field) {
+        const std::string key = key_of_control(field);
+        const Entry& entry = app_.entry(field);
+        const Reading& reading = app_.assessment().readings[field];
+        const float inset = (row_ - field_height_) / 2;
+        ui_.label(key + ".label", key, {area_.x, y_, label_width_, row_}, name(field));
+        const Rect box{area_.x + label_width_, y_ + inset, field_width_, field_height_};
+        Ui::Field about;
+        about.value = entry.text;
+        about.invalid = refused(field);
+        about.described_by = remark_keys(field);
+        ui_.field(key, box, about);
+        const Measure measure = info(field).measure;
+        Ui::Choice units;
+        for (const UnitId unit : units_of(measure)) {
+            units.options.emplace_back(info(unit).key, info(unit).symbol);
+        }
+        units.chosen = info(reading.unit).key;
+        units.framed = false;
+        units.ink = Ink::soft;
+        units.name = app_.say(Message{"bench.unit_of"}.field("reading", name_of(field)));
+        ui_.select(key + ".unit", {box.right() + 8, box.y, unit_width_, field_height_}, units);
+        y_ += row_;
+        remarks(field);
+    }
+
+    void listed(Field field) {
+        const std::string key = key_of_control(field);
+        const float inset = (row_ - field_height_) / 2;
+        ui_.label(key + ".label", key, {area_.x, y_, label_width_, row_}, name(field));
+        Ui::Choice choice;
+        choice.options.emplace_back(std::string(), app_.say("choice.none"));
+        for (const std::string_view value : choices_of(field)) choice.options.emplace_back(value, words(field, value));
+        choice.chosen = app_.entry(field).text;
+        ui_.select(key, {area_.x + label_width_, y_ + inset, field_width_ + unit_width_ + 8, field_height_}, choice);
+        y_ += row_;
+        remarks(field);
+    }
+
+    std::string words(Field field, std::string_view value) const {
+        return choice_words(app_, field, value);
+    }
+
+    /// Name and radio buttons in one row where they fit, else the buttons in rows of their own.
+    void radios(Field field) {
+        const std::string key = key_of_control(field);
+        const float label = ui_.text_width(name(field), Type{}) + 14;
+        const float gap = 12;
+        float total = 0;
+        for (const std::string_view value : choices_of(field)) total += width_of_radio(field, value) + gap;
+        const bool one_row = label + total - gap <= area_.w;
+        const float start = one_row ? std::max(label, std::min(label_width_, area_.w - total + gap)) : 8;
+        ui_.open(key, Role::radio_group, {area_.x, y_, area_.w, row_}, name(field));
+        ui_.text(key + ".label", {area_.x, y_ + (row_ - 22) / 2, area_.w, row_}, name(field));
+        if (!one_row) y_ += row_ - 4;
+        Flow flow(area_.x + start, y_, area_.w - start, row_, gap);
+        for (const std::string_view value : choices_of(field)) {
+            const Rect rect = flow.next(width_of_radio(field, value));
+            ui_.radio(key + '.' + std::string(value), rect, words(field, value), std::string(value),
+                      app_.entry(field).text == value);
+        }
+        ui_.close();
+        y_ = flow.bottom();
+        remarks(field);
+    }
+
+    float width_of_radio(Field field, std::string_view value) const {
+        return std::ceil(ui_.text_width(words(field, value), Type{})) + 24;
+    }
+
+    /// A scale with 0 at the closed end has counted the end already: there is nothing to type.
+    void counted_end_space() {
+        ui_.text("bench.end_space.counted", {area_.x, y_ + (row_ - 19) / 2, area_.w, row_},
+                 app_.say("bench.end_space_counted"), small);
+        y_ += row_;
+    }
+
+    bool refused(Field field) const {
+        for (const Check& check : app_.assessment().checks) {
+            if (check.field == field && check.weight != Check::Weight::note) return true;
+        }
+        return false;
+    }
+
+    std::string remark_keys(Field field) const {
+        std::string keys;
+        const auto add = [&keys](std::string key) {
+            if (!keys.empty()) keys += ' ';
+            keys += key;
+        };
+        if (hints_ || app_.attended() == field) add(hints_ ? key_of_control(field) + ".hint" : "bench.hint");
+        int number = 0;
+        for (const Check& check : app_.assessment().checks) {
+            if (check.field == field) add(remark_key(field, number++));
+        }
+        return keys;
+    }
+
+    static std::string remark_key(Field field, int number) {
+        return key_of_control(field) + ".remark" + std::to_string(number);
+    }
+
+    void remarks(Field field) {
+        int number = 0;
+        for (const Check& check : app_.assessment().checks) {
+            if (check.field != field) continue;
+            const std::string words = app_.say(check.message);
+            const std::string key = remark_key(field, number++);
+            const bool loud = check.weight != Check::Weight::note;
+            const Type type{Face::regular, 14, loud ? Ink::warning : Ink::soft};
+            if (loud) {
+                const float tall =
+                    Ui::line_height(type) * static_cast<float>(ui_.lines(words, type, area_.w - 16).size());
+                ui_.fill({area_.x, y_, area_.w, tall + 6}, Ink::warning_paper, 3);
+                ui_.text(key, {area_.x + 8, y_ + 3, area_.w - 16, 0}, words, type);
+                y_ += tall + 10;
+            } else {
+                y_ += ui_.text(key, {area_.x, y_, area_.w, 0}, words, type) + 4;
+            }
+        }
+        const std::string hint = "hint." + std::string(name_of(field));
+        if (hints_ && Language::knows(hint)) {
+            y_ += ui_.text(key_of_control(field) + ".hint", {area_.x, y_ - 2, area_.w, 0}, app_.say(hint), small) + 6;
+        }
+    }
+
+    App& app_;
+    Ui& ui_;
+    Rect area_;
+    bool hints_;
+    float y_;
+    float row_;
+    float field_height_;
+    float label_width_ = 100;
+    float field_width_ = 104;
+    float unit_width_ = 76;
+};
+
+}  // namespace
+
+float draw_readings(App& app, Ui& ui, Rect area, bool with_hints) {
+    return ReadingsColumn(app, ui, area, with_hints).draw();
+}
+
+}  // namespace overwater

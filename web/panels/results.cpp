@@ -1,0 +1,202 @@
+#include <algorithm>
+#include <cmath>
+
+#include "web/app/app.hpp"
+#include "web/draw/result_pictures.hpp"
+#include "web/draw/typeset.hpp"
+#include "web/panels/panels.hpp"
+#include "web/panels/working_rows.hpp"
+#include "web/panels/wording.hpp"
+
+namespace overwater {
+
+namespace {
+
+constexpr Output main_steps[] = {Output::gas_volume, Output::dry_gas_pressure, Output::amount_of_metal,
+                                 Output::amount_of_gas, Output::molar_volume_standard};
+constexpr Type soft{Face::regular, 16, Ink::soft};
+
+class Results {
+public:
+    Results(App& app, Ui& ui, Rect area) : app_(app), ui_(ui), area_(area), y_(area.y) {}
+
+    float draw() {
+        ui_.open("results", Role::region, {area_.x, area_.y, area_.w, 0}, app_.say("results.name"));
+        headline();
+        comparison();
+        cards();
+        working();
+        ui_.close();
+        return y_ - area_.y;
+    }
+
+private:
+    static constexpr Output wanted = Output::molar_volume_standard;
+
+    void headline() {
+        const std::string name = output_name(app_, wanted);
+        const std::string conditions =
+            app_.say("standard." + std::string(standard_conditions_names[static_cast<std::size_t>(
+                                       app_.record().conventions.standard)]));
+        const float room = area_.w - ui_.text_width(name, soft) - 20;
+        y_ += ui_.heading("results.heading", 2, {area_.x, y_, area_.w, 0}, name, soft);
+        const bool beside = ui_.text_width(conditions, soft) <= room;
+        const float top = beside ? y_ - Ui::line_height(soft) : y_;
+        const float tall = ui_.text("results.conditions", {area_.x, top, area_.w, 0}, conditions, soft,
+                                    beside ? Anchor::end : Anchor::start);
+        if (!beside) y_ += tall;
+        y_ += 6;
+        if (!app_.assessment().has(wanted)) {
+            const Type waiting{Face::regular, 20, Ink::soft};
+            const std::string words = app_.shown(wanted);
+            const float wide = area_.w;
+            const float step = Ui::line_height(waiting);
+            const auto broken = ui_.lines(words, waiting, wide);
+            float y = y_ + 4;
+            for (const std::string& line : broken) {
+                ui_.draw_text({area_.x, y}, line, waiting);
+                y += step;
+            }
+            const float height = std::max(60.0f, y - y_ + 8);
+            // One output node says it all; the lines above are its drawing.
+            ui_.output("result.molar_volume_standard", {area_.x, y_, wide, height}, {}, name, waiting);
+            ui_.amend_value(words);
+            y_ += height;
+            return;
+        }
+        const Type large{Face::semibold, 52, Ink::text};
+        const Type unit{Face::regular, 24, Ink::soft};
+        const std::string number = app_.shown_number(wanted);
+        const float width = ui_.draw_text({area_.x, y_}, number, large);
+        const std::string_view symbol = info(UnitId::litre_per_mole).symbol;
+        const float unit_width = ui_.draw_text({area_.x + width + 12, y_ + 24}, symbol, unit);
+        ui_.output("result.molar_volume_standard", {area_.x, y_, width + 12 + unit_width, 56}, {}, name, large);
+        ui_.amend_value(app_.shown(wanted));
+        y_ += 60;
+    }
+
+    void comparison() {
+        const auto found = app_.assessment().value(wanted);
+        const auto accepted = app_.assessment().value(Output::accepted_value);
+        const auto error = app_.assessment().value(Output::percent_error);
+        if (!found || !accepted || !error) return;
+        const auto litres = [](double v) { return from_base(v, UnitId::litre_per_mole); };
+        const WorkingStep* step = app_.working().step(wanted);
+        const std::string accepted_number =
+            format_fixed(litres(*accepted), std::max(step->shown_decimals, 2), app_.language().decimal_sign());
+        ResultScaleLabels labels;
+        labels.value = app_.shown_number(wanted);
+        labels.accepted = app_.say(Message{"results.accepted"}.text("value", accepted_number));
+        const std::string percent =
+            signed_number(format_fixed(*error, 2, app_.language().decimal_sign()), *error);
+        const std::string verdict = app_.say(Message{*error < 0 ? "results.error_low" : "results.error_high"}
+                                                 .text("percent", app_.language().with_unit(percent, UnitId::percent))
+                                                 .text("accepted", app_.language().with_unit(accepted_number, UnitId::litre_per_mole)));
+        labels.description = verdict;
+        const Picture scale = draw_result_scale(litres(*found), std::nullopt, litres(*accepted), labels, area_.w, 62,
+                                                ui_.measure());
+        ui_.picture("results.scale", {area_.x, y_}, scale);
+        y_ += 68;
+        const Type type{Face::semibold, 16, Ink::text};
+        y_ += ui_.text("result.percent_error", {area_.x, y_, area_.w, 0}, verdict, type) + 12;
+    }
+
+    void cards() {
+        const bool beside = area_.w > 430;
+        const float width = beside ? (area_.w - 22) / 2 : area_.w;
+        const float height = 104;
+        pressure_card({area_.x, y_, width, height});
+        if (!beside) y_ += height + 12;
+        amount_card({beside ? area_.x + width + 22 : area_.x, y_, width, height});
+        y_ += height + 12;
+    }
+
+    void card(Rect rect, Output output) {
+        ui_.fill(rect, Ink::card, 7);
+        ui_.frame(rect, Ink::line, 1, 7);
+        ui_.text("card." + std::string(name_of(output)) + ".name", {rect.x + 16, rect.y + 9, rect.w - 32, 0},
+                 output_name(app_, output), soft);
+        const bool value = app_.assessment().has(output);
+        const std::string words = app_.shown(output);
+        const std::string key = "result." + std::string(name_of(output));
+        if (value) {
+            ui_.output(key, {rect.x + 16, rect.y + 32, rect.w - 32, 28}, words, output_name(app_, output),
+                       {Face::semibold, 24, Ink::text});
+        } else {
+            float y = rect.y + 34;
+            const Type small{Face::regular, 15, Ink::soft};
+            for (const std::string& line : ui_.lines(words, small, rect.w - 32)) {
+                ui_.draw_text({rect.x + 16, y}, line, small);
+                y += 20;
+            }
+            ui_.output(key, {rect.x + 16, rect.y + 32, rect.w - 32, 28}, {}, output_name(app_, output), small);
+            ui_.amend_value(words);
+        }
+    }
+
+    void pressure_card(Rect rect) {
+        card(rect, Output::dry_gas_pressure);
+        const auto& all = app_.assessment();
+        if (!all.has(Output::dry_gas_pressure)) return;
+        const double column = all.outcome[Output::column_pressure];
+        const bool inside = all.readings.liquid_stands == LiquidStands::higher_inside;
+        const double signed_column = inside ? column : -column;
+        const double barometer = all.measured[Input::barometer];
+        const double vapour = all.outcome[Output::water_vapour_pressure];
+        const Picture bar = draw_pressure_bar(barometer, signed_column, vapour, rect.w - 32, 13);
+        ui_.draw_picture({rect.x + 16, rect.y + 65}, bar);
+        const UnitId unit = app_.working().step(Output::dry_gas_pressure)->unit;
+        const int decimals = app_.working().step(Output::dry_gas_pressure)->decimals;
+        const auto number = [&](double pascals) {
+            return format_fixed(from_base(pascals, unit), decimals, app_.language().decimal_sign());
+        };
+        const std::string_view key = column == 0  ? "results.parts_level"
+                                     : inside     ? "results.parts_inside"
+                                                  : "results.parts_outside";
+        Message parts{key};
+        parts.text("barometer", number(barometer)).text("vapour", number(vapour));
+        if (column != 0) parts.text("column", number(column));
+        ui_.text("results.parts", {rect.x + 16, rect.y + 82, rect.w - 32, 0}, app_.say(parts),
+                 {Face::regular, 13, Ink::soft});
+    }
+
+    void amount_card(Rect rect) {
+        card(rect, Output::amount_of_gas);
+        const Readings& readings = app_.assessment().readings;
+        if (!readings.metal) return;
+        const Reaction& equation = reaction(*readings.metal, readings.acid.value_or(Acid::hydrochloric));
+        ui_.text("results.equation", {rect.x + 16, rect.y + 76, rect.w - 32, 0}, equation_words(app_, equation),
+                 {Face::regular, 15, Ink::soft});
+    }
+
+    void working() {
+        const float top = y_;
+        float y = top + 4;
+        // The card's height follows from its rows, which are measured first.
+        float height = 8;
+        for (const Output output : main_steps) height += working_row_height(app_, ui_, area_.w - 32, output);
+        ui_.fill({area_.x, top, area_.w, height}, Ink::card, 7);
+        ui_.frame({area_.x, top, area_.w, height}, Ink::line, 1, 7);
+        ui_.open("results.working", Role::list, {area_.x, top, area_.w, height}, app_.say("results.working"));
+        int number = 0;
+        for (const Output output : main_steps) {
+            if (number > 0) ui_.rule({area_.x + 16, y}, {area_.x + area_.w - 16, y});
+            ++number;
+            y += draw_working_row(app_, ui_, {area_.x + 16, y, area_.w - 32, 0}, output, number, "results.row.",
+                                  RowDetail::numbers);
+        }
+        ui_.close();
+        y_ = top + height;
+    }
+
+    App& app_;
+    Ui& ui_;
+    Rect area_;
+    float y_;
+};
+
+}  // namespace
+
+float draw_results(App& app, Ui& ui, Rect area) { return Results(app, ui, area).draw(); }
+
+}  // namespace overwater

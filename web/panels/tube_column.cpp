@@ -1,0 +1,147 @@
+#include <algorithm>
+#include <cmath>
+
+#include "core/quantity/units.hpp"
+#include "web/app/app.hpp"
+#include "web/app/control_key.hpp"
+#include "web/draw/tube.hpp"
+#include "web/panels/panels.hpp"
+#include "web/panels/wording.hpp"
+
+namespace overwater {
+
+namespace {
+
+constexpr Type small{Face::regular, 14, Ink::soft};
+constexpr Type smallest{Face::regular, 13, Ink::soft};
+
+// Common practice, no source: 11 mm of scale per mL for 50 mL tubes, 6 mm for 100 mL tubes, when not measured.
+double assumed_length_of_scale_mm(double capacity_mL) { return capacity_mL * (capacity_mL > 75 ? 6.0 : 11.0); }
+
+TubeView view_of(const App& app) {
+    const Readings& readings = app.assessment().readings;
+    TubeView view;
+    view.direction_known = readings.closed_end != ClosedEnd::unknown;
+    view.closed_end_has_largest = readings.closed_end == ClosedEnd::largest;
+    const auto millilitres = [&](Field f) { return from_base(readings[f].base, UnitId::millilitre); };
+    view.capacity_mL = readings[Field::tube_capacity].there ? millilitres(Field::tube_capacity) : 0;
+    if (readings[Field::end_space].there && view.closed_end_has_largest) {
+        view.end_space_known = true;
+        view.end_space_mL = std::max(0.0, millilitres(Field::end_space));
+    }
+    if (readings[Field::scale_reading].there) view.reading_mL = millilitres(Field::scale_reading);
+    const bool level = readings.liquid_stands == LiquidStands::level;
+    if (level) view.level_difference_mm = 0.0;
+    if (!level && readings[Field::level_difference].there && readings.liquid_stands != LiquidStands::unknown) {
+        const double height = from_base(readings[Field::level_difference].base, UnitId::millimetre);
+        view.level_difference_mm = readings.liquid_stands == LiquidStands::higher_inside ? height : -height;
+    }
+    view.length_of_scale_mm = assumed_length_of_scale_mm(view.capacity_mL > 0 ? view.capacity_mL : 50);
+    return view;
+}
+
+TubeLabels labels_of(const App& app) {
+    const Readings& readings = app.assessment().readings;
+    const DecimalSign sign = app.language().decimal_sign();
+    const auto typed = [&](Field f) {
+        return format_fixed(readings[f].number.value, std::clamp(-readings[f].last_place, 0, 6), sign);
+    };
+    TubeLabels labels;
+    labels.decimal_sign = sign == DecimalSign::comma ? "," : ".";
+    if (app.assessment().has(Output::gas_volume)) {
+        labels.gas_volume_number = app.shown_number(Output::gas_volume);
+        labels.gas_volume_unit = app.say("tube.gas");
+    }
+    if (readings.closed_end == ClosedEnd::largest) {
+        labels.end_space_word = app.say("tube.end_space");
+        labels.end_space_value = readings[Field::end_space].there
+                                     ? app.language().with_unit(typed(Field::end_space), readings[Field::end_space].unit)
+                                     : app.say("tube.not_measured");
+    }
+    if (readings[Field::level_difference].there && readings.liquid_stands != LiquidStands::level) {
+        labels.level_number = typed(Field::level_difference);
+        labels.level_unit = info(readings[Field::level_difference].unit).symbol;
+    }
+    if (readings[Field::scale_reading].there) {
+        labels.reading_number = typed(Field::scale_reading);
+        labels.meniscus_word = app.say("tube.meniscus");
+    }
+    labels.description = app.say(Message{"tube.description"}
+                                     .text("end", choice_words(app, Field::number_at_closed_end,
+                                                               readings.closed_end == ClosedEnd::zero ? "zero" : "largest"))
+                                     .text("reading", labels.reading_number)
+                                     .text("volume", app.shown(Output::gas_volume)));
+    return labels;
+}
+
+float notes(App& app, Ui& ui, Rect area) {
+    float y = area.y;
+    const std::string hint = "hint." + (app.attended() == Field::count ? std::string("start")
+                                                                       : std::string(name_of(app.attended())));
+    if (Language::knows(hint)) {
+        y += ui.text("bench.hint", {area.x, y, area.w, 0}, app.say(hint), small) + 6;
+    }
+    return y - area.y;
+}
+
+}  // namespace
+
+float draw_short_cautions(App& app, Ui& ui, Rect area) {
+    return ui.text("cautions.short", area, app.say("cautions.short"), smallest);
+}
+
+float draw_closed_end_question(App& app, Ui& ui, Rect area) {
+    float y = area.y + 4;
+    y += ui.heading("closed_end.question", 2, {area.x, y, area.w, 0}, app.say("closed_end.question"),
+                    {Face::semibold, 18, Ink::text});
+    y += ui.text("closed_end.why", {area.x, y + 4, area.w, 0}, app.say("closed_end.why"), small) + 14;
+    const float width = std::min(125.0f, (area.w - 16) / 2);
+    const float height = std::round(width * 1.45f);
+    float x = area.x + (area.w - 2 * width - 16) / 2;
+    const std::string key = key_of_control(Field::number_at_closed_end);
+    for (const std::string_view value : choices_of(Field::number_at_closed_end)) {
+        const std::string words = choice_words(app, Field::number_at_closed_end, value);
+        const std::string name =
+            app.say(Message{"closed_end.choose"}.text("number", words));
+        const Rect rect{x, y, width, height + 30};
+        ui.frame(rect, Ink::line, 1, 6);
+        ui.draw_picture({x, y + 6}, draw_scale_choice(value == "largest", words, {}, width, height, ui.measure()));
+        const std::string button = "closed_end." + std::string(value);
+        if (ui.button(button, rect, {}, Ui::ButtonLook::plain, false, name)) {
+            app.handle({Event::Kind::change, key, std::string(value)});
+        }
+        ui.draw_text({x + width / 2, y + height + 6}, words, {Face::semibold, 15, Ink::copper}, Anchor::middle);
+        x += width + 16;
+    }
+    y += height + 44;
+    return y - area.y;
+}
+
+float draw_tube_column(App& app, Ui& ui, Rect area, float picture_height) {
+    float y = area.y;
+    ui.open("bench.tube", Role::region, {area.x, area.y, area.w, 0}, app.say("bench.tube"));
+    const bool question = app.assessment().readings.closed_end == ClosedEnd::unknown;
+    // What stands below the tube: the hint for the reading at hand, and the cautions.
+    const std::string caution = app.say("cautions.short");
+    const float cautions =
+        Ui::line_height(smallest) * static_cast<float>(ui.lines(caution, smallest, area.w).size());
+    const float hint_room = 3 * Ui::line_height(small) + 8;
+    if (question) {
+        y += draw_closed_end_question(app, ui, {area.x, y, area.w, 0}) + 8;
+    } else {
+        const float height = picture_height > 0 ? picture_height : area.h - cautions - hint_room - 10;
+        const Picture picture = draw_tube(view_of(app), labels_of(app), area.w, height, ui.measure());
+        ui.picture("tube.picture", {area.x, y}, picture);
+        y += height + 8;
+    }
+    if (picture_height == 0) {
+        notes(app, ui, {area.x, y, area.w, 0});
+        y = std::max(y + hint_room, area.bottom() - cautions - 4);
+        if (question) y = area.bottom() - cautions - 4;
+    }
+    y += draw_short_cautions(app, ui, {area.x, y, area.w, 0});
+    ui.close();
+    return y - area.y;
+}
+
+}  // namespace overwater

@@ -1,0 +1,82 @@
+#include "web/panels/wording.hpp"
+
+#include "core/explain/formula.hpp"
+#include "web/app/app.hpp"
+
+namespace overwater {
+
+std::string choice_words(const App& app, Field field, std::string_view value) {
+    const std::string key = "choice." + std::string(name_of(field)) + '.' + std::string(value);
+    if (field == Field::number_at_closed_end && value == "largest") {
+        const Reading& capacity = app.assessment().readings[Field::tube_capacity];
+        if (capacity.there) {
+            return format_significant(capacity.number.value, 6, app.language().decimal_sign());
+        }
+    }
+    return app.say(key);
+}
+
+std::string lowered(std::string_view formula) {
+    std::string out;
+    for (const char c : formula) {
+        if (c >= '0' && c <= '9') {
+            // U+2080 to U+2089 are E2 82 80 to E2 82 89.
+            out += "\xe2\x82";
+            out += static_cast<char>(static_cast<unsigned char>(0x80 + (c - '0')));
+        } else {
+            out += c;
+        }
+    }
+    return out;
+}
+
+std::string equation_words(const App& app, const Reaction& reaction) {
+    std::string sides[2];
+    int at = 0;
+    for (const Term& term : reaction.terms()) {
+        std::string& side = sides[at / 2];
+        if (at % 2 == 1) side += app.say("equation.plus");
+        if (term.coefficient != 1) {
+            side += std::to_string(term.coefficient);
+            side += app.say("equation.space");
+        }
+        side += lowered(term.formula);
+        ++at;
+    }
+    return sides[0] + app.say("equation.arrow") + sides[1];
+}
+
+std::string output_name(const App& app, Output output) { return app.say("output." + std::string(name_of(output))); }
+
+std::string step_name(const App& app, Output output) {
+    const std::string key = "step." + std::string(name_of(output));
+    return Language::knows(key) ? app.say(key) : output_name(app, output);
+}
+
+std::string spoken_formula(const App& app, const Formula& formula) {
+    SpeechWords words;
+    words.plus = app.say("speech.plus");
+    words.minus = app.say("speech.minus");
+    words.times = app.say("speech.times");
+    words.divided_by = app.say("speech.divided_by");
+    words.equals = app.say("speech.equals");
+    words.approximately = app.say("speech.approximately");
+    words.negative = app.say("speech.negative");
+    words.over = app.say("speech.over");
+    words.begin_fraction = app.say("speech.begin_fraction");
+    words.end_fraction = app.say("speech.end_fraction");
+    words.squared = app.say("speech.squared");
+    words.cubed = app.say("speech.cubed");
+    words.to_the_power = app.say("speech.to_the_power");
+    words.root_of = app.say("speech.root_of");
+    words.end_root = app.say("speech.end_root");
+    words.open = app.say("speech.open");
+    words.close = app.say("speech.close");
+    words.symbols.emplace_back("ρ", app.say("speech.rho"));
+    words.symbols.emplace_back("°", app.say("speech.standard"));
+    return spoken(formula, words);
+}
+
+std::string signed_number(const std::string& number, double value) { return value > 0 ? '+' + number : number; }
+
+}  // namespace overwater

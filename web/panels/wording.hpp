@@ -1,0 +1,34 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "core/bench/field.hpp"
+#include "core/matter/reaction.hpp"
+#include "core/result/outcome.hpp"
+#include "web/draw/mathml.hpp"
+
+namespace overwater {
+
+class App;
+struct Formula;
+
+/// The words of a choice; the largest number at the closed end is named by the tube's capacity where it is typed.
+std::string choice_words(const App& app, Field field, std::string_view value);
+
+/// A formula of chemistry with lowered digits: "Al2(SO4)3" -> "Al₂(SO₄)₃".
+std::string lowered(std::string_view formula);
+/// The balanced equation with lowered digits and an arrow.
+std::string equation_words(const App& app, const Reaction& reaction);
+
+/// The name of an output, long ("Molar volume at standard conditions") or as a step of the working ("Molar volume").
+std::string output_name(const App& app, Output output);
+std::string step_name(const App& app, Output output);
+
+/// A formula spoken in the language of the page.
+std::string spoken_formula(const App& app, const Formula& formula);
+
+/// A number with a sign in front also where it is above zero.
+std::string signed_number(const std::string& number, double value);
+
+}  // namespace overwater

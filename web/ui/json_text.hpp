@@ -1,0 +1,32 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+
+namespace overwater {
+
+/// Writes JSON piece by piece; commas come by themselves. Only what the mirror needs: nlohmann/json stays with the
+/// records, whose form has to be read too.
+class JsonText {
+public:
+    JsonText& object() { return begin('{'); }
+    JsonText& array() { return begin('['); }
+    JsonText& close_object() { return end('}'); }
+    JsonText& close_array() { return end(']'); }
+    JsonText& key(std::string_view name);
+    JsonText& text(std::string_view value);
+    JsonText& number(double value);
+    JsonText& truth(bool value);
+    JsonText& null();
+    const std::string& str() const { return out_; }
+
+private:
+    JsonText& begin(char bracket);
+    JsonText& end(char bracket);
+    void separate();
+    void quote(std::string_view value);
+    std::string out_;
+    bool need_comma_ = false;
+};
+
+}  // namespace overwater

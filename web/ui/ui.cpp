@@ -1,0 +1,151 @@
+#include "web/ui/ui.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "imgui.h"
+
+namespace overwater {
+
+void Ui::begin(const FrameInput& input, const Theme& theme) {
+    input_ = input;
+    theme_ = &theme;
+    nodes_.clear();
+    parents_.assign(1, std::string());
+    fixed_ = false;
+    lowest_ = 0;
+    // One window as large as the viewport and nothing of Dear ImGui's own in it: the document scrolls, not the window.
+    ImGui::SetNextWindowPos({0, 0});
+    ImGui::SetNextWindowSize({input.width, input.height});
+    ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding, ImVec2{0, 0});
+    ImGui::PushStyleVar(ImGuiStyleVar_WindowBorderSize, 0.0f);
+    ImGui::Begin("page", nullptr,
+                 ImGuiWindowFlags_NoDecoration | ImGuiWindowFlags_NoMove | ImGuiWindowFlags_NoSavedSettings |
+                     ImGuiWindowFlags_NoBackground | ImGuiWindowFlags_NoNav | ImGuiWindowFlags_NoBringToFrontOnFocus |
+                     ImGuiWindowFlags_NoScrollWithMouse);
+    ImGui::PopStyleVar(2);
+    list_ = ImGui::GetWindowDrawList();
+}
+
+const std::vector<Node>& Ui::end() {
+    ImGui::End();
+    // A press that no widget answered belongs to a control that is no longer there.
+    interaction_.clicked.clear();
+    return nodes_;
+}
+
+Node& Ui::add(std::string key, Role role, Rect rect) {
+    Node& node = nodes_.emplace_back();
+    node.key = std::move(key);
+    node.parent = parents_.back();
+    node.role = role;
+    node.rect = rect;
+    if (!fixed_) reach(rect.bottom());
+    return node;
+}
+
+void Ui::reach(float y) { lowest_ = std::max(lowest_, y); }
+
+void Ui::open(std::string key, Role role, Rect rect, std::string name, int level) {
+    Node& node = add(key, role, rect);
+    node.name = std::move(name);
+    node.level = level;
+    parents_.push_back(std::move(key));
+}
+
+void Ui::close() { parents_.pop_back(); }
+
+void Ui::begin_fixed() {
+    fixed_ = true;
+    parents_.emplace_back("fixed");
+}
+
+void Ui::end_fixed() {
+    fixed_ = false;
+    parents_.pop_back();
+}
+
+bool Ui::hovered(Rect rect) const {
+    return interaction_.pointer_x >= 0 && screen(rect).contains(interaction_.pointer_x, interaction_.pointer_y);
+}
+
+bool Ui::visible(Rect rect) const {
+    const Rect on_screen = screen(rect);
+    return on_screen.bottom() > 0 && on_screen.y < input_.height;
+}
+
+bool Ui::pressed(const std::string& key) {
+    const auto place = std::find(interaction_.clicked.begin(), interaction_.clicked.end(), key);
+    if (place == interaction_.clicked.end()) return false;
+    interaction_.clicked.erase(place);
+    return true;
+}
+
+/// Makes the control known to Dear ImGui, so that its own tools can list what is on the page.
+void Ui::item(const std::string& key, Rect rect) {
+    const Rect on_screen = screen(rect);
+    ImGui::SetCursorScreenPos({on_screen.x, on_screen.y});
+    ImGui::PushID(key.c_str());
+    ImGui::Dummy({on_screen.w, on_screen.h});
+    ImGui::PopID();
+}
+
+void Ui::fill(Rect rect, Ink ink, float rounding) {
+    if (!visible(rect)) return;
+    const Rect r = screen(rect);
+    list_->AddRectFilled({r.x, r.y}, {r.right(), r.bottom()}, colour(ink), rounding);
+}
+
+void Ui::frame(Rect rect, Ink ink, float width, float rounding) {
+    if (!visible(rect)) return;
+    const Rect r = screen(rect);
+    const float inset = width / 2;
+    list_->AddRect({r.x + inset, r.y + inset}, {r.right() - inset, r.bottom() - inset}, colour(ink), rounding, 0, width);
+}
+
+void Ui::rule(Point from, Point to, Ink ink, float width, bool dashed) {
+    Picture picture;
+    picture.line({0, 0}, {to.x - from.x, to.y - from.y}, ink, width, dashed);
+    draw_picture(from, picture);
+}
+
+void Ui::draw_picture(Point at, const Picture& picture) {
+    paint(picture, screen(at), *theme_, *list_, fonts_, input_.pixel_scale);
+}
+
+float Ui::text_width(std::string_view words, Type type) const { return measure_.width(words, type.face, type.size); }
+
+float Ui::draw_text(Point at, std::string_view words, Type type, Anchor anchor) {
+    const float wide = text_width(words, type);
+    if (!visible({0, at.y, 1, type.size * 1.5f})) return wide;
+    const Point p = screen(at);
+    ImFont* font = fonts_.of(type.face);
+    paint_text(*list_, fonts_, {p.x, p.y + baseline_below_top(font, type.size)}, words.data(),
+               words.data() + words.size(), colour(type.ink), type.face, type.size, anchor, input_.pixel_scale);
+    return wide;
+}
+
+float Ui::line_height(Type type) { return std::round(type.size * 1.35f); }
+
+std::vector<std::string> Ui::lines(std::string_view words, Type type, float width) const {
+    std::vector<std::string> out;
+    std::string line;
+    std::size_t at = 0;
+    while (at < words.size()) {
+        std::size_t space = words.find(' ', at);
+        if (space == std::string_view::npos) space = words.size();
+        const std::string_view word = words.substr(at, space - at);
+        const std::string longer = line.empty() ? std::string(word) : line + ' ' + std::string(word);
+        if (!line.empty() && text_width(longer, type) > width) {
+            out.push_back(line);
+            line = word;
+        } else {
+            line = longer;
+        }
+        at = space + 1;
+    }
+    if (!line.empty()) out.push_back(line);
+    return out;
+}
+
+}  // namespace overwater

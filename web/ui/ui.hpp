@@ -1,0 +1,155 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "web/draw/canvas_painter.hpp"
+#include "web/draw/imgui_measure.hpp"
+#include "web/draw/picture.hpp"
+#include "web/draw/theme.hpp"
+#include "web/ui/node.hpp"
+
+namespace overwater {
+
+struct Formula;
+
+/// What happened to controls since the last frame, kept between frames.
+struct Interaction {
+    std::string focused;               ///< key of the control that has the focus
+    std::vector<std::string> clicked;  ///< buttons pressed and not yet answered by a widget call
+    float pointer_x = -1;              ///< in the viewport; -1: no pointer
+    float pointer_y = -1;
+    int write = 1;         ///< raised when the page itself changes the text of fields (undo, another record)
+    bool painting = true;  ///< there is a canvas; else pictures go into the mirror as SVG
+};
+
+struct FrameInput {
+    float width = 0;
+    float height = 0;
+    float scroll_y = 0;
+    float pixel_scale = 1;
+    bool touch = false;
+};
+
+/// How a text is set.
+struct Type {
+    Face face = Face::regular;
+    float size = 16;
+    Ink ink = Ink::text;
+};
+
+/// The widget vocabulary: each call draws with Dear ImGui and adds one node to the semantic tree. Positions are page
+/// coordinates in CSS pixels; inside `begin_fixed` they are viewport coordinates. Nothing here is pressed by the
+/// pointer: the mirrored control is, and its widget call returns true in the frame after.
+class Ui {
+public:
+    Ui(Interaction& interaction, const Fonts& fonts) : interaction_(interaction), fonts_(fonts), measure_(fonts) {}
+
+    void begin(const FrameInput& input, const Theme& theme);
+    /// The tree of this frame, ready for the mirror.
+    const std::vector<Node>& end();
+
+    float width() const { return input_.width; }
+    float height() const { return input_.height; }
+    bool touch() const { return input_.touch; }
+    const TextMeasure& measure() const { return measure_; }
+    const Theme& theme() const { return *theme_; }
+    bool focused(std::string_view key) const { return interaction_.focused == key; }
+
+    // Structure
+    void open(std::string key, Role role, Rect rect, std::string name, int level = 0);
+    void close();
+    void begin_fixed();
+    void end_fixed();
+
+    // Drawing alone
+    void fill(Rect rect, Ink ink, float rounding = 0);
+    void frame(Rect rect, Ink ink, float width = 1, float rounding = 0);
+    void rule(Point from, Point to, Ink ink = Ink::line, float width = 1, bool dashed = false);
+    /// One line of text; `at` is the upper left, upper middle or upper right corner by `anchor`. Returns its width.
+    float draw_text(Point at, std::string_view words, Type type, Anchor anchor = Anchor::start);
+    void draw_picture(Point at, const Picture& picture);
+
+    // Text
+    float text_width(std::string_view words, Type type) const;
+    /// Breaks words into lines no wider than `width`.
+    std::vector<std::string> lines(std::string_view words, Type type, float width) const;
+    static float line_height(Type type);
+    /// A paragraph within `box.w`; returns the height it took.
+    float text(std::string key, Rect box, std::string_view words, Type type = {}, Anchor anchor = Anchor::start);
+    float heading(std::string key, int level, Rect box, std::string_view words, Type type);
+    /// The visible name of a control.
+    void label(std::string key, std::string for_key, Rect box, std::string_view words, Type type = {});
+    /// A result, in one line.
+    void output(std::string key, Rect box, std::string_view words, std::string name, Type type,
+                Anchor anchor = Anchor::start);
+    /// Gives the result just added the words it says, where its drawing was made of several parts.
+    void amend_value(std::string words) { nodes_.back().value = std::move(words); }
+    void status(std::string key, std::string words);
+
+    // Controls
+    struct Field {
+        std::string value;
+        std::string name;          ///< accessible name, where no label is its name
+        std::string described_by;  ///< keys of texts
+        std::string input_mode = "decimal";
+        bool number = true;  ///< set to the right with tabular figures
+        bool invalid = false;
+    };
+    void field(const std::string& key, Rect rect, const Field& field);
+
+    struct Choice {
+        std::string name;  ///< accessible name, where no label is its name
+        std::vector<std::pair<std::string, std::string>> options;  ///< value and words
+        std::string chosen;
+        bool framed = true;  ///< a box; else only the words and a mark
+        Ink ink = Ink::text;
+    };
+    void select(const std::string& key, Rect rect, const Choice& choice);
+    /// One radio button with its words; `group` is the key of the open radio group.
+    void radio(const std::string& key, Rect rect, std::string_view words, const std::string& value, bool on);
+
+    enum class ButtonLook { link, plain, page, framed };
+    /// True once for each press.
+    bool button(const std::string& key, Rect rect, std::string_view words, ButtonLook look = ButtonLook::link,
+                bool current = false, std::string name = {}, float size = 16);
+
+    // Pictures and formulas
+    void picture(std::string key, Point at, const Picture& picture);
+    /// A formula with its baseline at `at.y`; returns its width.
+    float formula(std::string key, Point at, const Formula& formula, std::string spoken, float size, Ink ink);
+
+    /// A native table over what was drawn for it; `table` holds its caption and rows.
+    void table(std::string key, Rect rect, Element table);
+
+    /// The lowest point of anything placed so far, in page coordinates.
+    float lowest() const { return lowest_; }
+    /// Notes that the page reaches down to `y`.
+    void reach(float y);
+
+private:
+    Node& add(std::string key, Role role, Rect rect);
+    Point screen(Point p) const { return {p.x, fixed_ ? p.y : p.y - input_.scroll_y}; }
+    Rect screen(Rect r) const { return {r.x, fixed_ ? r.y : r.y - input_.scroll_y, r.w, r.h}; }
+    bool hovered(Rect rect) const;
+    bool visible(Rect rect) const;
+    bool pressed(const std::string& key);
+    void focus_ring(const std::string& key, Rect rect, float rounding);
+    void item(const std::string& key, Rect rect);
+    ImU32 colour(Ink ink) const { return canvas_colour(theme_->of(ink)); }
+
+    Interaction& interaction_;
+    Fonts fonts_;
+    ImguiMeasure measure_;
+    FrameInput input_;
+    const Theme* theme_ = nullptr;
+    ImDrawList* list_ = nullptr;
+    std::vector<Node> nodes_;
+    std::vector<std::string> parents_;
+    bool fixed_ = false;
+    float lowest_ = 0;
+};
+
+}  // namespace overwater

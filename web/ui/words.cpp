@@ -1,0 +1,68 @@
+// Texts, headings, labels and results.
+
+#include <algorithm>
+
+#include "web/ui/ui.hpp"
+
+namespace overwater {
+
+namespace {
+
+float anchor_x(Rect box, Anchor anchor) {
+    switch (anchor) {
+        case Anchor::middle: return box.x + box.w / 2;
+        case Anchor::end: return box.right();
+        case Anchor::start: break;
+    }
+    return box.x;
+}
+
+}  // namespace
+
+float Ui::text(std::string key, Rect box, std::string_view words, Type type, Anchor anchor) {
+    const std::vector<std::string> broken = lines(words, type, box.w);
+    const float step = line_height(type);
+    const float tall = step * static_cast<float>(broken.size());
+    float y = box.y;
+    for (const std::string& line : broken) {
+        draw_text({anchor_x(box, anchor), y + (step - type.size) / 2}, line, type, anchor);
+        y += step;
+    }
+    Node& node = add(std::move(key), Role::text, {box.x, box.y, box.w, tall});
+    node.name = words;
+    return tall;
+}
+
+float Ui::heading(std::string key, int level, Rect box, std::string_view words, Type type) {
+    const float tall = text(std::move(key), box, words, type);
+    nodes_.back().role = Role::heading;
+    nodes_.back().level = level;
+    return tall;
+}
+
+void Ui::label(std::string key, std::string for_key, Rect box, std::string_view words, Type type) {
+    const std::vector<std::string> broken = lines(words, type, box.w);
+    const float step = line_height(type);
+    float y = box.y + (box.h - step * static_cast<float>(broken.size())) / 2;
+    for (const std::string& line : broken) {
+        draw_text({box.x, y + (step - type.size) / 2}, line, type);
+        y += step;
+    }
+    Node& node = add(std::move(key), Role::label, box);
+    node.name = words;
+    node.for_key = std::move(for_key);
+}
+
+void Ui::output(std::string key, Rect box, std::string_view words, std::string name, Type type, Anchor anchor) {
+    draw_text({anchor_x(box, anchor), box.y + (box.h - type.size) / 2}, words, type, anchor);
+    Node& node = add(std::move(key), Role::output, box);
+    node.name = std::move(name);
+    node.value = words;
+}
+
+void Ui::status(std::string key, std::string words) {
+    Node& node = add(std::move(key), Role::status, {});
+    node.name = std::move(words);
+}
+
+}  // namespace overwater
