@@ -39,10 +39,14 @@ public:
     /// Forgets an entry that has become blank, so that equal sheets compare equal.
     void tidy(Field field);
     const std::vector<std::pair<Field, Entry>>& all() const { return entries_; }
+    /// Entries of a newer record whose field this program does not know, as JSON text of an object, or empty.
+    const std::string& kept() const { return kept_; }
+    void keep(std::string json) { kept_ = std::move(json); }
     friend bool operator==(const Entries&, const Entries&) = default;
 
 private:
     std::vector<std::pair<Field, Entry>> entries_;
+    std::string kept_;
 };
 
 /// What a field measures, the unit taken where none was chosen, and whether it may be below zero.

@@ -16,6 +16,7 @@ struct Answer {
     std::string step;  ///< name of the output, or "mean"
     std::string text;
     UnitId unit = UnitId::none;
+    std::string kept;  ///< unknown members, as JSON text of an object
     friend bool operator==(const Answer&, const Answer&) = default;
 };
 
@@ -25,6 +26,7 @@ struct Change {
     int run = 0;       ///< index of the run; -1: shared
     std::string field;
     std::string text;
+    std::string kept;  ///< unknown members, as JSON text of an object
     friend bool operator==(const Change&, const Change&) = default;
 };
 
@@ -48,11 +50,12 @@ struct Record {
     std::string saved;    ///< UTC
     bool invented = false;  ///< demo data: never mixed with a person's own
     std::string apparatus = "tube_over_water";
+    std::string reaction = "metal_with_acid";  ///< the kind; which metal and which acid are entries
     std::string target = "molar_volume";
     Entries shared;  ///< room, tube, acid and metal, valid for every run that has none of its own
     std::vector<Run> runs{1};
     Conventions conventions;
-    std::string conventions_kept;  ///< unknown members of the conventions
+    std::string conventions_kept;  ///< unknown members and choices of the conventions, as JSON text of an object
     std::string practice_code;
     std::vector<Answer> answers;  ///< those that belong to the whole record, such as the mean
     std::vector<Change> history;

@@ -1,0 +1,109 @@
+#include "core/record/json_members.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+namespace overwater {
+
+std::string JsonPlace::text() const {
+    std::string out = outer ? outer->text() : std::string{};
+    if (index >= 0) return out + "[" + std::to_string(index) + "]";
+    if (!out.empty() && !name.empty()) out += '.';
+    return out.append(name);
+}
+
+void Complaints::note(Message message) {
+    if (!newer_) refuse(std::move(message));
+}
+
+void Complaints::refuse(Message message) {
+    if (!problem_) problem_ = std::move(message);
+}
+
+void Complaints::wrong_type(const JsonPlace& place, std::string_view wanted) {
+    note(Message{"import.wrong_type"}.text("member", place.text()).text("wanted", std::string{wanted}));
+}
+
+void Complaints::unknown_unit(const JsonPlace& place, std::string_view unit) {
+    note(Message{"import.unknown_unit"}.text("member", place.text()).text("unit", std::string{unit}));
+}
+
+void Complaints::out_of_range(const JsonPlace& place) {
+    note(Message{"import.out_of_range"}.text("member", place.text()));
+}
+
+const Json* JsonMembers::peek(std::string_view name) const {
+    const auto found = object_.find(name);
+    return found == object_.end() ? nullptr : &*found;
+}
+
+const Json* JsonMembers::member(std::string_view name, Json::value_t type, std::string_view wanted) {
+    const Json* value = peek(name);
+    if (!value) return nullptr;
+    if (value->type() != type) {
+        complaints_.wrong_type(place_of(name), wanted);
+        return nullptr;
+    }
+    understood(name);
+    return value;
+}
+
+void JsonMembers::text(std::string_view name, std::string& into) {
+    if (const Json* value = member(name, Json::value_t::string, "string")) into = *value->get_ptr<const std::string*>();
+}
+
+void JsonMembers::flag(std::string_view name, bool& into) {
+    if (const Json* value = member(name, Json::value_t::boolean, "boolean")) into = *value->get_ptr<const bool*>();
+}
+
+void JsonMembers::number(std::string_view name, double& into) {
+    const Json* value = peek(name);
+    if (!value) return;
+    if (!value->is_number() || !std::isfinite(value->get<double>())) {
+        complaints_.wrong_type(place_of(name), "number");
+        return;
+    }
+    into = value->get<double>();
+    understood(name);
+}
+
+void JsonMembers::texts(std::string_view name, std::vector<std::string>& into) {
+    const Json* value = peek(name);
+    if (!value) return;
+    if (!value->is_array() || !std::all_of(value->begin(), value->end(), [](const Json& j) { return j.is_string(); })) {
+        complaints_.wrong_type(place_of(name), "array");
+        return;
+    }
+    for (const Json& item : *value) into.push_back(*item.get_ptr<const std::string*>());
+    understood(name);
+}
+
+std::string JsonMembers::kept() const {
+    Json rest = Json::object();
+    for (const auto& [name, value] : object_.items()) {
+        if (std::find(understood_.begin(), understood_.end(), name) == understood_.end()) rest[name] = value;
+    }
+    return rest.empty() ? std::string{} : compact_text(rest);
+}
+
+std::string json_text(const Json& json, int indent) {
+    return json.dump(indent, ' ', false, Json::error_handler_t::replace);
+}
+
+std::string compact_text(const Json& json) { return json_text(json, -1); }
+
+Json kept_members(std::string_view kept) {
+    if (kept.empty()) return Json::object();
+    Json members = Json::parse(kept, nullptr, false);
+    return members.is_object() ? members : Json::object();
+}
+
+void add_kept(Json& object, std::string_view kept) {
+    const Json others = kept_members(kept);
+    for (const auto& [name, value] : others.items()) {
+        if (!object.contains(name)) object[name] = value;
+    }
+}
+
+}  // namespace overwater
