@@ -81,9 +81,9 @@ Formula symbol_of(Constant constant, double value) {
         case Constant::standard_temperature: return standard("T");
         case Constant::standard_pressure: return standard("p");
         case Constant::molar_gas_constant: return variable("R");
+        case Constant::hundred_percent: return Formula::leaf(Kind::number, "100");
         case Constant::gas_per_metal:
         case Constant::acid_per_metal:
-        case Constant::hundred_percent:
         case Constant::level_column:
         case Constant::none: break;
     }

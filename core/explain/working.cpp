@@ -178,7 +178,8 @@ private:
                 return with_unit(trimmed(from_base(node.value, unit), 5), unit);
             }
             case Constant::molar_gas_constant: return with_unit(number(node.value, 5), UnitId::joule_per_mole_kelvin);
-            case Constant::hundred_percent: return with_unit(trimmed(node.value, 0), UnitId::percent);
+            case Constant::hundred_percent:
+                return with_unit(number(from_base(node.value, UnitId::percent), 0), UnitId::percent);
             default: return Formula::leaf(Kind::number, trimmed(node.value, 4));
         }
     }
@@ -204,8 +205,8 @@ bool has_guard(const Trace& trace, std::int32_t index) {
 }  // namespace
 
 double in_unit(Output output, double value, UnitId unit) {
-    const bool as_it_is = output == Output::absolute_temperature || output == Output::percent_error;
-    return as_it_is ? value : from_base(value, unit);
+    // A unit table speaks of temperatures in °C; this one is a number of kelvin.
+    return output == Output::absolute_temperature ? value : from_base(value, unit);
 }
 
 UnitId shown_unit(Output output, const Readings& readings, const Conventions& conventions) {

@@ -39,7 +39,7 @@ private:
 /// The symbol of an output, as it is set in a formula.
 Formula symbol_of(Output output, const Readings& readings);
 
-/// An output's value as a number in `unit`. Kelvin and percent are what the outcome holds already.
+/// An output's value as a number in `unit`. Kelvin is what the outcome holds already.
 double in_unit(Output output, double value, UnitId unit);
 
 /// The unit an output is shown in: pressures follow the barometer unless the conventions name a unit.

@@ -176,8 +176,8 @@ private:
         if (wants(Output::percent_error)) {
             const auto found = get<dimension::MolarVolume>(Output::molar_volume_standard);
             const auto accepted = get<dimension::MolarVolume>(Output::accepted_value);
-            set(Output::percent_error,
-                exact(Constant::hundred_percent, 100.0) * ((found - accepted) / accepted));
+            // 100 % is the number 1: it stands in the formula so that the unit does.
+            set(Output::percent_error, exact(Constant::hundred_percent, 1.0) * ((found - accepted) / accepted));
         }
     }
 

@@ -76,7 +76,7 @@ private:
     std::uint32_t bits_ = 0;
 };
 
-/// The values of one evaluation, in coherent SI units (percent error in percent, absolute temperature in kelvin). Only
+/// The values of one evaluation, in coherent SI units (the percent error as a fraction). Only
 /// what is in `ready` has a meaning.
 template <class Real>
 struct Outcome {

@@ -16,7 +16,7 @@ enum class Constant : std::uint8_t {
     molar_gas_constant,
     gas_per_metal,   ///< mole ratio
     acid_per_metal,  ///< mole ratio
-    hundred_percent,
+    hundred_percent,  ///< 1
     level_column,  ///< 0 Pa: inside and outside stand level
     none
 };

@@ -16,6 +16,13 @@ namespace {
 constexpr std::string_view example_id = "example";
 constexpr int announce_after_ms = 700;
 
+/// The order in which the bench page asks.
+constexpr Field bench_order[] = {Field::mass_of_metal,  Field::metal,         Field::acid,
+                                 Field::acid_volume,    Field::acid_concentration, Field::number_at_closed_end,
+                                 Field::tube_capacity,  Field::end_space,     Field::scale_reading,
+                                 Field::liquid_stands,  Field::level_difference, Field::temperature,
+                                 Field::barometer};
+
 }  // namespace
 
 PageHandler& page_handler() {
@@ -199,17 +206,28 @@ std::string App::shown(Output output) const {
             const WorkingStep* step = working_->step(output);
             return step == nullptr ? std::string() : language_.with_unit(shown_number(output), step->unit);
         }
-        case OutputState::Kind::waiting: {
-            std::vector<std::string> names;
-            for (std::size_t i = 0; i < field_count; ++i) {
-                const auto field = static_cast<Field>(i);
-                if (state.waiting_for.has(field)) names.push_back(say("field." + std::string(name_of(field))));
-            }
-            return say(Message{"state.waiting"}.text("readings", language_.list(names)));
-        }
+        case OutputState::Kind::waiting: return waiting_words(state.waiting_for, field_count);
         case OutputState::Kind::not_possible: break;
     }
     return say(Message{"state.not_possible"}.text("reason", say(state.reason)));
+}
+
+std::string App::shown_briefly(Output output) const {
+    const OutputState& state = assessment_.state(output);
+    return state.kind == OutputState::Kind::waiting ? waiting_words(state.waiting_for, 2) : shown(output);
+}
+
+std::string App::waiting_words(FieldSet missing, std::size_t most) const {
+    std::vector<std::string> names;
+    for (const Field field : bench_order) {
+        if (missing.has(field)) names.push_back(say("field." + std::string(name_of(field))));
+    }
+    if (names.size() > most + 1) {
+        const auto left = static_cast<long long>(names.size() - most);
+        names.resize(most);
+        names.push_back(say(Message{"state.and_more"}.count("number", left)));
+    }
+    return say(Message{"state.waiting"}.text("readings", language_.list(names)));
 }
 
 void App::announce() {

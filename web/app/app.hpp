@@ -60,8 +60,11 @@ public:
     /// The message text of an output: its number with unit, or what it waits for, or why it is not possible.
     std::string shown(Output output) const;
     std::string shown_number(Output output) const;
+    /// As `shown`, but a long list of missing readings is cut to the first two.
+    std::string shown_briefly(Output output) const;
 
 private:
+    std::string waiting_words(FieldSet missing, std::size_t most) const;
     void start();
     void open_example();
     void take(Record record);

@@ -14,26 +14,28 @@ constexpr float three_columns = 1180;
 constexpr float two_columns = 720;
 constexpr float dock_needs_height = 520;
 
-/// The invented example says so on top, and how to begin one's own.
-float example_banner(App& app, Ui& ui, float top, float margin) {
-    if (!app.record().invented) return top;
+/// The invented example says so, and how to begin one's own; returns the height taken.
+float example_banner(App& app, Ui& ui, Rect area, float margin) {
+    if (!app.record().invented) return 0;
+    const float top = area.y;
     const Type type{Face::regular, 15, Ink::text};
     const std::string words = app.say("example.banner");
     const std::string press = app.say("example.start_own");
     const float press_width = std::ceil(ui.text_width(press, Type{})) + 24;
-    const float width = ui.width() - 2 * margin;
+    const float width = area.w - 2 * margin;
     const bool one_row = ui.text_width(words, type) + press_width + 20 < width;
     const float text_width = one_row ? width - press_width - 20 : width;
     const float tall = Ui::line_height(type) * static_cast<float>(ui.lines(words, type, text_width).size());
     const float press_height = ui.touch() ? 44.0f : 28.0f;
     const float height = one_row ? std::max(tall + 8, press_height + 8) : tall + press_height + 18;
-    ui.fill({0, top, ui.width(), height}, Ink::copper_soft);
-    ui.text("example.banner", {margin, top + (one_row ? (height - tall) / 2 : 6), text_width, 0}, words, type);
+    const float left = area.x + margin;
+    ui.fill({area.x, top, area.w, height}, Ink::copper_soft, area.x > 0 ? 6.0f : 0.0f);
+    ui.text("example.banner", {left, top + (one_row ? (height - tall) / 2 : 6), text_width, 0}, words, type);
     const Rect rect = one_row
-                          ? Rect{margin + std::min(text_width, ui.text_width(words, type)) + 18, top + (height - press_height) / 2, press_width, press_height}
-                          : Rect{margin, top + tall + 10, press_width, press_height};
+                          ? Rect{left + std::min(text_width, ui.text_width(words, type)) + 18, top + (height - press_height) / 2, press_width, press_height}
+                          : Rect{left, top + tall + 10, press_width, press_height};
     if (ui.button("example.start_own", rect, press, Ui::ButtonLook::framed)) app.new_record();
-    return top + height;
+    return height;
 }
 
 /// On a narrow screen the result stays in sight while readings are typed.
@@ -75,7 +77,10 @@ void wide(App& app, Ui& ui, float top) {
     ui.rule({readings + tube, top}, {readings + tube, bottom + 2000});
     const float left = draw_readings(app, ui, {20, top + 2, readings - 40, 0}, false);
     draw_tube_column(app, ui, {readings + 14, top + 10, tube - 28, bottom - top - 16}, 0);
-    draw_results(app, ui, {readings + tube + 28, top + 14, ui.width() - readings - tube - 52, bottom - top});
+    const float x = readings + tube + 28;
+    const float width = ui.width() - x - 24;
+    const float banner = example_banner(app, ui, {x - 12, top + 8, width + 24, 0}, 12);
+    draw_results(app, ui, {x, top + (banner > 0 ? banner + 16 : 14), width, bottom - top});
     ui.reach(top + left);
 }
 
@@ -108,12 +113,11 @@ void narrow(App& app, Ui& ui, float top) {
 }  // namespace
 
 float draw_bench(App& app, Ui& ui, float top) {
-    const float margin = ui.width() < 600 ? 14.0f : 20.0f;
-    top = example_banner(app, ui, top, margin);
     if (ui.width() >= three_columns) {
         wide(app, ui, top);
         return 0;
     }
+    top += example_banner(app, ui, {0, top, ui.width(), 0}, ui.width() < 600 ? 14.0f : 20.0f);
     if (ui.width() >= two_columns) {
         middle(app, ui, top);
         ui.reach(ui.lowest() + 24);

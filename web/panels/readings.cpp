@@ -97,7 +97,9 @@ private:
         units.framed = false;
         units.ink = Ink::soft;
         units.name = app_.say(Message{"bench.unit_of"}.field("reading", name_of(field)));
-        ui_.select(key + ".unit", {box.right() + 8, box.y, unit_width_, field_height_}, units);
+        // The mark stands right behind the unit; the unit itself stands still.
+        const float wide = std::min(unit_width_, ui_.text_width(info(reading.unit).symbol, Type{}) + 24);
+        ui_.select(key + ".unit", {box.right() + 8, box.y, std::max(wide, ui_.touch() ? 44.0f : 36.0f), field_height_}, units);
         y_ += row_;
         remarks(field);
     }
@@ -122,8 +124,8 @@ private:
     /// Name and radio buttons in one row where they fit, else the buttons in rows of their own.
     void radios(Field field) {
         const std::string key = key_of_control(field);
-        const float label = ui_.text_width(name(field), Type{}) + 14;
-        const float gap = 12;
+        const float label = ui_.text_width(name(field), Type{}) + 12;
+        const float gap = 8;
         float total = 0;
         for (const std::string_view value : choices_of(field)) total += width_of_radio(field, value) + gap;
         const bool one_row = label + total - gap <= area_.w;

@@ -88,7 +88,7 @@ private:
         labels.value = app_.shown_number(wanted);
         labels.accepted = app_.say(Message{"results.accepted"}.text("value", accepted_number));
         const std::string percent =
-            signed_number(format_fixed(*error, 2, app_.language().decimal_sign()), *error);
+            signed_number(format_fixed(from_base(*error, UnitId::percent), 2, app_.language().decimal_sign()), *error);
         const std::string verdict = app_.say(Message{*error < 0 ? "results.error_low" : "results.error_high"}
                                                  .text("percent", app_.language().with_unit(percent, UnitId::percent))
                                                  .text("accepted", app_.language().with_unit(accepted_number, UnitId::litre_per_mole)));

@@ -1,5 +1,7 @@
 #include "web/panels/wording.hpp"
 
+#include <algorithm>
+
 #include "core/explain/formula.hpp"
 #include "web/app/app.hpp"
 
@@ -10,7 +12,8 @@ std::string choice_words(const App& app, Field field, std::string_view value) {
     if (field == Field::number_at_closed_end && value == "largest") {
         const Reading& capacity = app.assessment().readings[Field::tube_capacity];
         if (capacity.there) {
-            return format_significant(capacity.number.value, 6, app.language().decimal_sign());
+            return format_fixed(capacity.number.value, std::clamp(-capacity.last_place, 0, 3),
+                                app.language().decimal_sign());
         }
     }
     return app.say(key);

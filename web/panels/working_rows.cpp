@@ -35,7 +35,7 @@ Layout layout_of(App& app, Ui& ui, float width, Output output) {
     const WorkingStep* step = app.working().step(output);
     if (step == nullptr) {
         const float left = number_width + out.name_width + 14;
-        const auto lines = ui.lines(app.shown(output), Type{}, width - left);
+        const auto lines = ui.lines(app.shown_briefly(output), Type{}, width - left);
         out.height = std::max(30.0f, Ui::line_height(Type{}) * static_cast<float>(lines.size()) + 8);
         out.text_line = 15;
         return out;
@@ -66,7 +66,7 @@ float draw_working_row(App& app, Ui& ui, Rect area, Output output, int number, c
     ui.text(key + ".name", {area.x + number_width, line, layout.name_width + 2, 0}, step_name(app, output));
     const float after_name = area.x + number_width + layout.name_width + 12;
     if (step == nullptr) {
-        ui.text(key + ".state", {after_name, line, area.x + area.w - after_name, 0}, app.shown(output),
+        ui.text(key + ".state", {after_name, line, area.x + area.w - after_name, 0}, app.shown_briefly(output),
                 {Face::regular, 16, Ink::soft});
     } else {
         const Point at = layout.formula_below
