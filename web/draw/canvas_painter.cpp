@@ -154,6 +154,8 @@ void paint_text(ImDrawList& list, const Fonts& fonts, Point baseline, const char
                 Face face, float size, Anchor anchor, float pixel_scale) {
     if (begin == end || !(size > 0)) return;
     ImFont* font = fonts.of(face);
+    // Dear ImGui sets this for the font in use only; without it the other one's glyphs would be enlarged and soft.
+    font->CurrentRasterizerDensity = pixel_scale;
     const Grid grid{pixel_scale};
     float left = baseline.x;
     if (anchor != Anchor::start) {

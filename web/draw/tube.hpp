@@ -34,9 +34,9 @@ struct TubeLabels {
 
 /// Where things of the drawing lie, in px from the picture's top; for tests and for whoever points at them.
 struct TubeGeometry {
-    float top = 0;        ///< closed end, inside
-    float first_mark = 0; ///< the mark nearest to the closed end
-    float last_mark = 0;  ///< the mark nearest to the mouth
+    float top = 0;         ///< closed end, inside
+    float first_mark = 0;  ///< the mark nearest to the closed end
+    float last_mark = 0;   ///< the mark nearest to the mouth
     float mouth = 0;
     float bucket_bottom = 0;
     float px_per_mm = 0;

@@ -152,7 +152,21 @@ private:
         return box;
     }
 
+    /// An index and an exponent of the same base, one above the other.
+    Box two_scripts(const Formula& lowered, const Formula& exponent, float size) const {
+        Box box = script(lowered, size);
+        const Box base = set(lowered.children[0], size);
+        const Box raised = set(exponent, size * script_size);
+        const float y = -superscript_rise * size - std::max(0.0f, base.ascent - ascender * size);
+        box.place(raised, base.width + 0.03f * size, std::round(y));
+        return box;
+    }
+
     Box script(const Formula& f, float size) const {
+        const Formula& under = f.children[0];
+        if (f.kind == Kind::superscript && under.kind == Kind::subscript && under.children.size() == 2) {
+            return two_scripts(under, f.children[1], size);
+        }
         const Box base = set(f.children[0], size);
         const Box index = set(f.children[1], size * script_size);
         Box box;
