@@ -123,9 +123,12 @@ struct Brush {
         switch (m.kind) {
         case Mark::Kind::line:
         case Mark::Kind::polyline:
-            if (m.dashed) lines(dash_segments(m.points, dash_length(m.width), gap_length(m.width)), m.width);
-            else if (m.points.size() == 2) line(m.points[0], m.points[1], m.width);
-            else polyline(m.points, m.width);
+            if (m.dashed)
+                lines(dash_segments(m.points, dash_length(m.width), gap_length(m.width)), m.width);
+            else if (m.points.size() == 2)
+                line(m.points[0], m.points[1], m.width);
+            else
+                polyline(m.points, m.width);
             break;
         case Mark::Kind::area: area(m.points); break;
         case Mark::Kind::hatched: lines(hatch_segments(m.points, m.spacing), m.width); break;
@@ -143,11 +146,11 @@ struct Brush {
     }
 };
 
-}  // namespace
+} // namespace
 
 float baseline_below_top(ImFont* font, float size) {
     const ImFontBaked* baked = font->GetFontBaked(size);
-    return std::round(baked->Ascent) * size / baked->Size;  // glyphs are laid out on the rounded ascent
+    return std::round(baked->Ascent) * size / baked->Size; // glyphs are laid out on the rounded ascent
 }
 
 void paint_text(ImDrawList& list, const Fonts& fonts, Point baseline, const char* begin, const char* end, ImU32 colour,
@@ -191,4 +194,4 @@ void paint(const Picture& picture, Point origin, const Theme& theme, ImDrawList&
     list._FringeScale = fringe;
 }
 
-}  // namespace overwater
+} // namespace overwater

@@ -140,8 +140,10 @@ private:
     void say_row(const std::vector<Formula>& parts) {
         for (std::size_t i = 0; i < parts.size(); ++i) {
             const bool starts = i == 0 || parts[i - 1].kind == Kind::operation;
-            if (parts[i].kind == Kind::operation) add(operation(parts[i].text, starts));
-            else say(parts[i]);
+            if (parts[i].kind == Kind::operation)
+                add(operation(parts[i].text, starts));
+            else
+                say(parts[i]);
         }
     }
 
@@ -178,7 +180,7 @@ private:
     std::string spoken_;
 };
 
-}  // namespace
+} // namespace
 
 Element mathml_of(const Formula& formula) {
     Element math = Element::named("math");
@@ -193,4 +195,4 @@ std::string spoken(const Formula& formula, const SpeechWords& words) {
     return speaker.take();
 }
 
-}  // namespace overwater
+} // namespace overwater

@@ -65,7 +65,7 @@ private:
     float bottom_;
 };
 
-}  // namespace
+} // namespace
 
 Picture draw_pressure_bar(double barometer, double column, double vapour, float width, float height) {
     Picture picture;
@@ -116,7 +116,9 @@ Picture draw_result_scale(double value, std::optional<double> half_width, double
     // Room to see how the parts lie, and never a magnification that makes a good result look far off.
     const double reach = std::max({0.75 * (high - low), 3.2 * half, 0.01 * std::abs(accepted), 1e-12});
     const double left = (low + high) / 2 - reach;
-    const auto x_of = [&](double v) { return static_cast<float>((v - left) / (2 * reach) * static_cast<double>(width)); };
+    const auto x_of = [&](double v) {
+        return static_cast<float>((v - left) / (2 * reach) * static_cast<double>(width));
+    };
 
     const float unit = size / 14;
     const float at = x_of(value);
@@ -148,8 +150,10 @@ Picture draw_result_scale(double value, std::optional<double> half_width, double
         Face face;
     };
     std::vector<Below> row;
-    if (banded) row = {{band_low, &labels.low, Face::regular}, {band_high, &labels.high, Face::regular}};
-    else row = {{at, &labels.value, Face::semibold}};
+    if (banded)
+        row = {{band_low, &labels.low, Face::regular}, {band_high, &labels.high, Face::regular}};
+    else
+        row = {{at, &labels.value, Face::semibold}};
     std::vector<float> middles;
     std::vector<float> halves;
     for (const Below& text : row) {
@@ -165,4 +169,4 @@ Picture draw_result_scale(double value, std::optional<double> half_width, double
     return picture;
 }
 
-}  // namespace overwater
+} // namespace overwater

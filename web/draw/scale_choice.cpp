@@ -1,5 +1,6 @@
 #include <cmath>
 
+#include "web/draw/side_label.hpp"
 #include "web/draw/tube.hpp"
 #include "web/draw/tube_shape.hpp"
 
@@ -7,7 +8,6 @@ namespace overwater {
 
 Picture draw_scale_choice(bool largest_at_closed_end, const std::string& largest, const std::string& description,
                           float width, float height, const TextMeasure& measure) {
-    constexpr float digit_half_height = 0.325f;
     constexpr int marks = 10;
     Picture picture;
     picture.width = width;
@@ -53,8 +53,9 @@ Picture draw_scale_choice(bool largest_at_closed_end, const std::string& largest
     const float down = digit_half_height * size;
     picture.text({x, first + (largest_at_closed_end ? 0 : 0.2f * size) + down}, largest_at_closed_end ? largest : zero,
                  Ink::text, Face::semibold, size);
-    picture.text({x, last + down - 0.2f * size}, largest_at_closed_end ? zero : largest, Ink::soft, Face::regular, size);
+    picture.text({x, last + down - 0.2f * size}, largest_at_closed_end ? zero : largest, Ink::soft, Face::regular,
+                 size);
     return picture;
 }
 
-}  // namespace overwater
+} // namespace overwater

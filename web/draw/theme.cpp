@@ -17,8 +17,8 @@ constexpr Theme from(const std::uint32_t (&rgb)[N]) {
     return t;
 }
 
-// In the order of Ink: paper, card, line, field_edge, text, soft, copper, copper_soft, liquid, liquid_edge, bucket, gas,
-// gas_hatch, warning, warning_paper, good, dry_bar, column_bar, vapour_bar, band.
+// In the order of Ink: paper, card, line, field_edge, text, soft, copper, copper_soft, liquid, liquid_edge, bucket,
+// gas, gas_hatch, warning, warning_paper, good, dry_bar, column_bar, vapour_bar, band.
 constexpr Theme light = from({
     0xf6f4ee, 0xfffefb, 0xddd8cc, 0x8c8575, 0x1e2a33, 0x5b6670, 0x9a4521, 0xf3e3d8, 0xbfdde3, 0x2f7687,
     0xd9e9ec, 0xfbf1dc, 0xe6d3ac, 0x7a5200, 0xfdf3d7, 0x21663f, 0xdcd7ca, 0x2f7687, 0xcf9f86, 0xe6cbbd,
@@ -41,7 +41,7 @@ double luminance(std::uint32_t rgba) {
     return 0.2126 * linear(rgba >> 24) + 0.7152 * linear((rgba >> 16) & 0xffu) + 0.0722 * linear((rgba >> 8) & 0xffu);
 }
 
-}  // namespace
+} // namespace
 
 const Theme& theme(ThemeName name) {
     switch (name) {
@@ -66,4 +66,4 @@ std::string css_colour(std::uint32_t rgba) {
     return out;
 }
 
-}  // namespace overwater
+} // namespace overwater

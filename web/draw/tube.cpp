@@ -5,36 +5,17 @@
 #include <utility>
 #include <vector>
 
-#include "web/draw/geometry.hpp"
+#include "web/draw/side_label.hpp"
 #include "web/draw/tube_shape.hpp"
 
 namespace overwater {
 
 namespace {
 
-constexpr double assumed_capacity_mL = 50;
-/// Gas room drawn where the end space is not measured: the middle of what method and budget allow for it, 0 to 4 mL.
-constexpr double assumed_end_space_mL = 2;
 /// How deep the mouth hangs in the liquid while the level is not known.
 constexpr double assumed_depth_mm = 40;
-constexpr float line_height = 1.3f;
 constexpr float hairline = 1.2f;
-constexpr float shortest_piece = 9;  ///< of the liquid's surface between texts; shorter ones look like dashes
-constexpr float digit_half_height = 0.325f;  ///< in em
-
-bool positive(double v) { return std::isfinite(v) && v > 0; }
-bool has_scale(const TubeView& view) { return positive(view.capacity_mL); }
-double capacity(const TubeView& view) { return has_scale(view) ? view.capacity_mL : assumed_capacity_mL; }
-double length_mm(const TubeView& view) {
-    if (positive(view.length_of_scale_mm)) return view.length_of_scale_mm;
-    return capacity(view) * (capacity(view) > 60 ? 6 : 11);
-}
-/// The uncounted room at the closed end; one of absurd size is cut, so that the scale keeps its place.
-double end_space(const TubeView& view) {
-    if (view.direction_known && !view.closed_end_has_largest) return 0;
-    const double known = view.end_space_known && std::isfinite(view.end_space_mL) ? view.end_space_mL : -1;
-    return std::clamp(known >= 0 ? known : assumed_end_space_mL, 0.0, capacity(view) / 2);
-}
+constexpr float shortest_piece = 9; ///< of the liquid's surface between texts; shorter ones look like dashes
 
 /// Where something is when it has to stay inside the picture.
 struct Kept {
@@ -45,25 +26,6 @@ Kept keep(float y, float low, float high) {
     const float inside = std::clamp(y, low, high);
     return {inside, inside != y};
 }
-
-/// Two lines of text beside the tube, the first one's middle at `first_line`.
-struct Label {
-    std::string first, second;
-    Face first_face = Face::regular;
-    Face second_face = Face::regular;
-    Ink first_ink = Ink::soft;
-    Ink second_ink = Ink::soft;
-    float first_size = 14;
-    float second_size = 14;
-    float x = 0;
-    Anchor anchor = Anchor::start;
-    float first_line = 0;
-    bool shown() const { return !first.empty() || !second.empty(); }
-    float first_height() const { return first.empty() ? 0 : first_size * line_height; }
-    float half_height() const { return (first_height() + (second.empty() ? 0 : second_size * line_height)) / 2; }
-    float middle() const { return first_line - first_height() / 2 + half_height(); }
-    void move_middle_to(float y) { first_line += y - middle(); }
-};
 
 class TubeDrawing {
 public:
@@ -80,7 +42,7 @@ public:
         tube_.mouth = place_.mouth;
         left_ = std::round(width * 0.06f);
         right_ = std::round(width * 0.89f);
-        scaled_ = has_scale(view) && view.direction_known;
+        scaled_ = view.has_scale() && view.direction_known;
         find_surfaces();
     }
 
@@ -138,8 +100,9 @@ private:
         const float pen = tube_.half_width > 28 ? 2.5f : 2;
         picture_.polyline(tube_.wall(), Ink::text, pen);
         if (surface_.size() > 1 && !beyond_scale_) picture_.polyline(surface_, Ink::liquid_edge, pen);
-        picture_.polyline({{left_, rim_}, {left_, place_.bucket_bottom}, {right_, place_.bucket_bottom}, {right_, rim_}},
-                          Ink::text, pen);
+        picture_.polyline(
+            {{left_, rim_}, {left_, place_.bucket_bottom}, {right_, place_.bucket_bottom}, {right_, rim_}}, Ink::text,
+            pen);
     }
 
     float mark_y(double value) const {
@@ -197,7 +160,8 @@ private:
 
     void meniscus_mark() {
         if (!place_.meniscus || !beyond_scale_) return;
-        picture_.line({left_wall() - 12 * unit(), meniscus_.y}, {wall() + 12 * unit(), meniscus_.y}, Ink::warning, 2, true);
+        picture_.line({left_wall() - 12 * unit(), meniscus_.y}, {wall() + 12 * unit(), meniscus_.y}, Ink::warning, 2,
+                      true);
     }
 
     void bracket(float x, float from, float to, Ink ink) {
@@ -216,10 +180,10 @@ private:
         const bool gas_known = place_.meniscus.has_value() && !labels_.gas_volume_number.empty();
         const float gas_end = std::clamp(meniscus_.y, tube_.top, tube_.mouth);
 
-        Label gas = left_label(labels_.gas_volume_number, labels_.gas_volume_unit, Ink::text, Ink::soft, inner - 8);
-        Label level = left_label(labels_.level_number, labels_.level_unit, Ink::liquid_edge, Ink::liquid_edge,
-                                 (level_above ? outer : inner) - 8);
-        std::vector<Label*> shown;
+        SideLabel gas = left_label(labels_.gas_volume_number, labels_.gas_volume_unit, Ink::text, Ink::soft, inner - 8);
+        SideLabel level = left_label(labels_.level_number, labels_.level_unit, Ink::liquid_edge, Ink::liquid_edge,
+                                     (level_above ? outer : inner) - 8);
+        std::vector<SideLabel*> shown;
         if (gas_known) {
             bracket(inner, tube_.top + 1, gas_end - (level_known && !level_above ? 3 : 0), Ink::soft);
             // The level's bracket stands outside of this one where both reach the same heights.
@@ -236,11 +200,11 @@ private:
             level.move_middle_to((from + to) / 2);
             shown.push_back(&level);
         }
-        set_labels(shown);
+        place_side_labels(picture_, shown, measure_, taken_);
     }
 
-    Label left_label(std::string number, std::string unit_word, Ink number_ink, Ink unit_ink, float x) const {
-        Label label;
+    SideLabel left_label(std::string number, std::string unit_word, Ink number_ink, Ink unit_ink, float x) const {
+        SideLabel label;
         label.first = std::move(number);
         label.second = std::move(unit_word);
         label.first_face = Face::semibold;
@@ -255,8 +219,8 @@ private:
 
     void right_labels() {
         const float x = std::max(numbers_end_, wall() + 8) + 14;
-        std::vector<Label*> shown;
-        Label end;
+        std::vector<SideLabel*> shown;
+        SideLabel end;
         if (has_end_space_label()) {
             end.first = labels_.end_space_word;
             end.second = labels_.end_space_value;
@@ -267,7 +231,7 @@ private:
             end.move_middle_to(place_.first_mark);
             shown.push_back(&end);
         }
-        Label meniscus;
+        SideLabel meniscus;
         if (place_.meniscus && !labels_.reading_number.empty()) {
             meniscus.first = labels_.reading_number;
             meniscus.second = labels_.meniscus_word;
@@ -279,12 +243,12 @@ private:
             shown.push_back(&meniscus);
         }
         if (shown.size() == 2 && meniscus.middle() < end.middle()) std::swap(shown[0], shown[1]);
-        set_labels(shown);
+        place_side_labels(picture_, shown, measure_, taken_);
         if (meniscus.shown()) leader(meniscus);
     }
 
     /// From the meniscus to its label, beginning beside a number of the scale that stands in the way.
-    void leader(const Label& label) {
+    void leader(const SideLabel& label) {
         float from = wall() + 4 * unit();
         for (const Rect& number : taken_) {
             const bool at_the_scale = number.x > wall() && number.x < label.x - 6;
@@ -297,42 +261,6 @@ private:
             const bool level = std::abs(label.first_line - meniscus_.y) < 1;
             picture_.line({from, meniscus_.y}, {to, level ? meniscus_.y : label.first_line}, Ink::soft);
         }
-    }
-
-    void set_labels(const std::vector<Label*>& shown) {
-        std::vector<float> middles;
-        std::vector<float> halves;
-        for (const Label* label : shown) {
-            middles.push_back(label->middle());
-            halves.push_back(label->half_height() + 1);
-        }
-        push_apart(middles, halves, 4, picture_.height - 4);
-        for (std::size_t i = 0; i < shown.size(); ++i) {
-            shown[i]->move_middle_to(middles[i]);
-            set_label(*shown[i]);
-        }
-    }
-
-    void set_label(const Label& label) {
-        float y = label.first_line;
-        if (!label.first.empty()) {
-            set_line(label, label.first, label.first_face, label.first_ink, label.first_size, y);
-            y += label.first_size * line_height / 2 + label.second_size * line_height / 2;
-        }
-        if (!label.second.empty()) {
-            set_line(label, label.second, label.second_face, label.second_ink, label.second_size, y);
-        }
-    }
-
-    void set_line(const Label& label, const std::string& words, Face face, Ink ink, float size, float middle) {
-        const float room = label.anchor == Anchor::end ? label.x - 3 : picture_.width - 3 - label.x;
-        float width = measure_.width(words, face, size);
-        while (width > room && size > 9) {
-            size -= 1;
-            width = measure_.width(words, face, size);
-        }
-        picture_.text({label.x, middle + digit_half_height * size}, words, ink, face, size, label.anchor);
-        taken_.push_back({label.anchor == Anchor::end ? label.x - width : label.x, middle - size / 2, width, size});
     }
 
     /// The liquid's surface outside the tube, with gaps where a text stands on it.
@@ -364,7 +292,7 @@ private:
     Picture picture_;
     float text_ = 14;
     float number_ = 17;
-    float left_ = 0;   ///< walls of the bucket
+    float left_ = 0; ///< walls of the bucket
     float right_ = 0;
     float rim_ = 0;
     float numbers_end_ = 0;
@@ -374,46 +302,14 @@ private:
     bool beyond_scale_ = false;
     bool mouth_is_out_ = false;
     std::vector<Point> surface_;
-    std::vector<Rect> taken_;  ///< by texts
+    std::vector<Rect> taken_; ///< by texts
 };
 
-}  // namespace
-
-TubeGeometry tube_geometry(const TubeView& view, float height) {
-    TubeGeometry place;
-    const float top_margin = std::clamp(height * 0.05f, 12.0f, 40.0f);
-    const float bottom_margin = std::clamp(height * 0.035f, 8.0f, 24.0f);
-    place.top = std::round(top_margin);
-    place.bucket_bottom = std::round(height - bottom_margin);
-    place.mouth = std::round(place.bucket_bottom - height * 0.075f);
-
-    const double mm_per_mL = length_mm(view) / capacity(view);
-    const double end_mm = end_space(view) * mm_per_mL;
-    const bool mouth_given = std::isfinite(view.mouth_beyond_scale_mm) && view.mouth_beyond_scale_mm >= 0;
-    const double mouth_mm = mouth_given ? std::min(view.mouth_beyond_scale_mm, length_mm(view)) : 50;
-    const double px_per_mm =
-        static_cast<double>(std::max(1.0f, place.mouth - place.top)) / (end_mm + length_mm(view) + mouth_mm);
-    place.px_per_mm = static_cast<float>(px_per_mm);
-    place.px_per_mL = static_cast<float>(px_per_mm * mm_per_mL);
-    place.first_mark = place.top + static_cast<float>(end_mm * px_per_mm);
-    place.last_mark = place.mouth - static_cast<float>(mouth_mm * px_per_mm);
-
-    const bool reading_known = view.reading_mL && std::isfinite(*view.reading_mL);
-    if (!reading_known || !has_scale(view) || !view.direction_known) return place;
-    // A slip of the point may put it very far away; beyond this it makes no difference to the drawing.
-    const double way = std::clamp(*view.reading_mL * mm_per_mL * px_per_mm, -1e5, 1e5);
-    const double meniscus = view.closed_end_has_largest ? static_cast<double>(place.last_mark) - way
-                                                        : static_cast<double>(place.first_mark) + way;
-    place.meniscus = static_cast<float>(meniscus);
-    if (view.level_difference_mm && std::isfinite(*view.level_difference_mm)) {
-        place.level = static_cast<float>(meniscus + std::clamp(*view.level_difference_mm * px_per_mm, -1e5, 1e5));
-    }
-    return place;
-}
+} // namespace
 
 Picture draw_tube(const TubeView& view, const TubeLabels& labels, float width, float height,
                   const TextMeasure& measure) {
     return TubeDrawing(view, labels, width, height, measure).draw();
 }
 
-}  // namespace overwater
+} // namespace overwater

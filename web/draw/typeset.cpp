@@ -13,12 +13,12 @@ namespace overwater {
 
 namespace {
 
-// All lengths in em. Axis, ascender, descender and digits are those of Source Sans 3 (its minus sign reaches from 0.299 to
-// 0.361, its ascender letters to 0.724, its g down to -0.224); the others are this page's own taste.
+// All lengths in em. Axis, ascender, descender and digits are those of Source Sans 3 (its minus sign reaches from 0.299
+// to 0.361, its ascender letters to 0.724, its g down to -0.224); the others are this page's own taste.
 constexpr float axis = 0.33f;
 constexpr float ascender = 0.724f;
 constexpr float descender = 0.224f;
-constexpr float part_size = 0.92f;  ///< of a fraction's parts
+constexpr float part_size = 0.92f; ///< of a fraction's parts
 constexpr float script_size = 0.7f;
 constexpr float fraction_gap = 0.16f;
 constexpr float fraction_overhang = 0.1f;
@@ -26,7 +26,7 @@ constexpr float superscript_rise = 0.36f;
 constexpr float subscript_drop = 0.16f;
 constexpr float operation_space = 0.26f;
 constexpr float tight_space = 0.06f;
-constexpr float unit_space = 0.2f;  ///< as wide as the font's own space
+constexpr float unit_space = 0.2f; ///< as wide as the font's own space
 constexpr float factor_space = 0.12f;
 constexpr float smallest_text = 9;
 
@@ -46,7 +46,6 @@ struct Box {
 };
 
 using Kind = Formula::Kind;
-
 
 /// What a part ends with, for the space after it: the base of an index, the last of a row.
 Kind end_kind(const Formula& f) {
@@ -90,7 +89,7 @@ public:
             if (f.children.size() == 1) return bracketed(f, size);
             break;
         }
-        return row(f.children, size);  // not what the kind promises: show what there is
+        return row(f.children, size); // not what the kind promises: show what there is
     }
 
 private:
@@ -111,7 +110,7 @@ private:
     float space_between(const Formula& left, const Formula& right, float size) const {
         const Kind a = end_kind(left);
         const Kind b = begin_kind(right);
-        if (a == Kind::operation || b == Kind::operation) return 0;  // has its own
+        if (a == Kind::operation || b == Kind::operation) return 0; // has its own
         if (b == Kind::bracketed && (a == Kind::variable || a == Kind::words)) return 0;
         if (b == Kind::unit || a == Kind::words || b == Kind::words) return unit_space * size;
         if (a == Kind::number && b == Kind::number) return unit_space * size;
@@ -217,7 +216,7 @@ private:
             return box;
         }
         constexpr float pi = 3.14159265f;
-        constexpr float reach = 0.62f;  // part of a half-circle that the parenthesis bends
+        constexpr float reach = 0.62f; // part of a half-circle that the parenthesis bends
         const float half = (inside.ascent + inside.descent) / 2 + 0.04f * size;
         const float middle = (inside.descent - inside.ascent) / 2;
         const float depth = std::min(0.3f * size, 0.16f * half + 0.1f * size);
@@ -239,7 +238,7 @@ private:
     Ink ink_;
 };
 
-}  // namespace
+} // namespace
 
 Picture typeset(const Formula& formula, float size, Ink ink, const TextMeasure& measure, float* baseline) {
     const Box box = Setter(measure, ink).set(formula, std::max(smallest_text, std::round(size)));
@@ -252,4 +251,4 @@ Picture typeset(const Formula& formula, float size, Ink ink, const TextMeasure& 
     return picture;
 }
 
-}  // namespace overwater
+} // namespace overwater
