@@ -87,7 +87,9 @@ Formula symbol_of(Constant constant, double value) {
         case Constant::level_column:
         case Constant::none: break;
     }
-    return Formula::leaf(Kind::number, format_significant(value, 3, DecimalSign::point));
+    // Mole ratios are small integers or halves.
+    const bool whole = value == static_cast<double>(static_cast<int>(value));
+    return Formula::leaf(Kind::number, format_fixed(value, whole ? 0 : 1, DecimalSign::point));
 }
 
 }  // namespace overwater

@@ -72,11 +72,10 @@ private:
 
     Formula constant_letters(const TraceNode& node) const { return symbol_of(node.constant, node.value); }
 
+    /// The name of the published formula with its argument: the reader finds it in standards and handbooks by it.
     static Formula looked_up(const TraceNode& node, Formula argument) {
-        Formula symbol = node.function == Function::water_vapour_pressure
-                             ? Formula::of(Kind::subscript, {Formula::leaf(Kind::variable, "p"),
-                                                             Formula::leaf(Kind::words, "w")})
-                             : Formula::leaf(Kind::variable, "ρ");
+        Formula symbol = Formula::leaf(
+            Kind::words, node.function == Function::water_vapour_pressure ? "IAPWS-IF97" : "CIPM-2001");
         return Formula::of(Kind::row, {std::move(symbol), Formula::of(Kind::bracketed, {std::move(argument)})});
     }
 
@@ -102,7 +101,9 @@ private:
     std::string term(const TraceNode& node, UnitId unit, int decimals) const {
         if (node.kind == NodeKind::input && field_of(node.input) != Field::count) {
             const Reading& reading = readings_[field_of(node.input)];
-            if (reading.unit == unit) return typed(reading);
+            // A Celsius temperature and 273.15 are added as they stand: T = 21.4 + 273.15 K.
+            const bool celsius = node.input == Input::temperature && reading.unit == UnitId::celsius;
+            if (reading.unit == unit || celsius) return typed(reading);
         }
         if (node.kind == NodeKind::constant && node.constant == Constant::celsius_zero) return number(node.value, 2);
         if (unit == UnitId::kelvin) return number(node.value, decimals);

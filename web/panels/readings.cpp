@@ -155,6 +155,13 @@ private:
         y_ += row_;
     }
 
+    /// Where every hint stands below its row, only those are shown that a first run cannot do without.
+    static bool says_more(Field field) {
+        return field == Field::mass_of_metal || field == Field::end_space || field == Field::number_at_closed_end ||
+               field == Field::scale_reading || field == Field::liquid_stands || field == Field::level_difference ||
+               field == Field::temperature || field == Field::barometer;
+    }
+
     bool refused(Field field) const {
         for (const Check& check : app_.assessment().checks) {
             if (check.field == field && check.weight != Check::Weight::note) return true;
@@ -168,7 +175,8 @@ private:
             if (!keys.empty()) keys += ' ';
             keys += key;
         };
-        if (hints_ || app_.attended() == field) add(hints_ ? key_of_control(field) + ".hint" : "bench.hint");
+        if (hints_ && says_more(field)) add(key_of_control(field) + ".hint");
+        if (!hints_ && app_.attended() == field) add("bench.hint");
         int number = 0;
         for (const Check& check : app_.assessment().checks) {
             if (check.field == field) add(remark_key(field, number++));
@@ -199,7 +207,7 @@ private:
             }
         }
         const std::string hint = "hint." + std::string(name_of(field));
-        if (hints_ && Language::knows(hint)) {
+        if (hints_ && says_more(field) && Language::knows(hint)) {
             y_ += ui_.text(key_of_control(field) + ".hint", {area_.x, y_ - 2, area_.w, 0}, app_.say(hint), small) + 6;
         }
     }
