@@ -59,4 +59,9 @@ Media media();
 /// What follows # in the address, without it.
 std::string address_fragment();
 
+/// Changes to the newer version that an event `update` told of, by loading the page again.
+void take_update();
+/// Removes the offline worker and the files it kept, so that nothing of the page is left on this computer.
+void forget_offline();
+
 }  // namespace overwater::platform

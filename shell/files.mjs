@@ -1,0 +1,70 @@
+// @ts-check
+// Files kept and opened, and the clipboard.
+
+import { kind } from './bridge.mjs';
+
+// More than C++ accepts: what is longer is cut here, so that a film dropped by mistake does not fill the memory, and C++
+// still sees that it is too long.
+const longest = 32 * 1024 * 1024;
+const linkLife = 60_000;
+
+/** @param {string} name @param {string} type @param {string} text */
+export function saveFile(name, type, text) {
+    const link = document.createElement('a');
+    link.href = URL.createObjectURL(new Blob([text], { type }));
+    link.download = name;
+    link.click();
+    // The browser reads the link after this call; when exactly is its own affair.
+    setTimeout(() => URL.revokeObjectURL(link.href), linkLife);
+}
+
+/** Must be called in answer to an action of the person. @param {string} text */
+export function clipboardPut(text) {
+    /** @param {ClipboardEvent} event */
+    const put = (event) => {
+        event.clipboardData?.setData('text/plain', text);
+        event.preventDefault();
+        event.stopImmediatePropagation();
+    };
+    document.addEventListener('copy', put, { capture: true, once: true });
+    const done = document.execCommand('copy');
+    document.removeEventListener('copy', put, { capture: true });
+    if (!done) navigator.clipboard?.writeText(text).catch(() => {});
+}
+
+/** @param {Iterable<File>} files @param {Send} send */
+async function read(files, send) {
+    for (const file of files) send(kind.file, file.name, await file.slice(0, longest).text());
+}
+
+/**
+ * Opens the browser's file dialogue. The field is made anew each time, so that the same file can be chosen twice.
+ * @param {Send} send
+ * @param {string} accept
+ */
+export function openFile(send, accept) {
+    const field = document.createElement('input');
+    field.type = 'file';
+    field.accept = accept;
+    field.hidden = true;
+    field.addEventListener('change', () => {
+        read(field.files ?? [], send);
+        field.remove();
+    });
+    field.addEventListener('cancel', () => field.remove());
+    document.body.append(field);
+    field.click();
+}
+
+/** Files may be dropped anywhere. @param {Send} send */
+export function listenToDrops(send) {
+    const carriesFiles = (/** @type {DragEvent} */ event) => event.dataTransfer?.types.includes('Files');
+    document.addEventListener('dragover', (event) => {
+        if (carriesFiles(event)) event.preventDefault();
+    });
+    document.addEventListener('drop', (event) => {
+        if (!carriesFiles(event)) return;
+        event.preventDefault();
+        read([...(event.dataTransfer?.files ?? [])], send);
+    });
+}

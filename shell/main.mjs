@@ -1,0 +1,81 @@
+// @ts-check
+// Starts the page: C++ first, then fonts, then events and frames. Decides nothing; everything is C++'s to decide.
+
+import { createBridge, kind } from './bridge.mjs';
+import { listen } from './events.mjs';
+import { clipboardPut, listenToDrops, saveFile } from './files.mjs';
+import { createFrames } from './frames.mjs';
+import { listenToMedia, listenToPrinting, mediaBits } from './media.mjs';
+import { createMirror } from './mirror.mjs';
+import { forgetOffline, keepOffline, takeUpdate } from './offline.mjs';
+import { listenToStorage, storeGet, storeList, storePut, storeRemove } from './storage.mjs';
+
+/** @param {string} id @returns {any} */
+const part = (id) => document.getElementById(id);
+const mirror = createMirror(part('page'), part('fixed'));
+
+/** @param {unknown} reason */
+function sayTrouble(reason) {
+    part('trouble').hidden = false;
+    console.error(reason);
+}
+
+/** The browser's side of web/browser/platform.hpp. @type {any} */
+const host = {
+    storeGet, storePut, storeRemove, storeList, saveFile, clipboardPut, takeUpdate, forgetOffline,
+    focus: mirror.focus,
+    media: mediaBits,
+    scrollTo: (/** @type {number} */ y) => window.scrollTo({ top: y, behavior: 'instant' }),
+    isoTime: () => `${new Date().toISOString().slice(0, 19)}Z`,
+    random: () => crypto.getRandomValues(new Int32Array(1))[0],
+    language: () => navigator.language || 'en',
+    fragment: () => location.hash.slice(1),
+};
+
+/** Gives the page's elements the very bytes that the canvas is drawn with. @param {any} module */
+async function shareFonts(module) {
+    await Promise.all(['400', '600'].map(async (weight, which) => {
+        const at = module._ow_font(which);
+        const bytes = module.HEAPU8.slice(at, at + module._ow_font_size(which));
+        document.fonts.add(await new FontFace('Overwater Sans', bytes, { weight }).load());
+    }));
+}
+
+async function start() {
+    const module = await createOverwater({ overwater: host });
+    const { send, inside } = createBridge(module, sayTrouble);
+    let fitCanvas = () => {};
+    const { wake } = createFrames(() => {
+        fitCanvas();
+        return inside(() => module._ow_frame());
+    });
+    /** @type {Map<string, number>} */
+    const timers = new Map();
+    Object.assign(host, {
+        wake,
+        /** @param {string} json */
+        patchMirror(json) {
+            const lost = mirror.apply(json);
+            if (lost !== '') send(kind.blur, lost);
+        },
+        /** @param {string} name @param {number} milliseconds */
+        startTimer(name, milliseconds) {
+            clearTimeout(timers.get(name));
+            timers.set(name, window.setTimeout(() => send(kind.timer, name), milliseconds));
+        },
+    });
+
+    await shareFonts(module);
+    const painted = () => module._ow_painting() !== 0;
+    inside(() => module._ow_start());
+    document.body.classList.toggle('plain', !painted());
+    fitCanvas = listenToMedia(part('canvas'), send);
+    listenToPrinting(painted);
+    listen(send, mirror);
+    listenToDrops(send);
+    listenToStorage(send);
+    wake(3);
+    keepOffline(send);
+}
+
+start().catch(sayTrouble);

@@ -1,0 +1,39 @@
+// @ts-check
+// Offline worker: everything the page needs is kept in one cache named by its content, and answered from there first.
+// A new version is fetched beside the old one and waits until the person reloads for it.
+
+const worker = /** @type {any} */ (globalThis);
+const cacheName = 'overwater-__CACHE__';
+/** @type {string[]} */
+const files = JSON.parse('__FILES__');
+
+worker.addEventListener('install', (/** @type {any} */ event) => {
+    // Past the browser's own cache: an old copy of a file must not enter a cache named for the new one.
+    const fresh = files.map((file) => new Request(file, { cache: 'reload' }));
+    event.waitUntil(caches.open(cacheName).then((cache) => cache.addAll(fresh)));
+});
+
+async function dropOlder() {
+    for (const name of await caches.keys()) {
+        if (name.startsWith('overwater-') && name !== cacheName) await caches.delete(name);
+    }
+    await worker.clients.claim();
+}
+worker.addEventListener('activate', (/** @type {any} */ event) => event.waitUntil(dropOlder()));
+
+worker.addEventListener('message', (/** @type {any} */ event) => {
+    if (event.data === 'take over') worker.skipWaiting();
+});
+
+/** @param {Request} request */
+async function answer(request) {
+    const address = new URL(request.url);
+    address.search = address.hash = '';
+    if (address.href === worker.registration.scope) address.pathname += 'index.html';
+    const cache = await caches.open(cacheName);
+    return (await cache.match(address.href)) ?? fetch(request);
+}
+worker.addEventListener('fetch', (/** @type {any} */ event) => {
+    const own = new URL(event.request.url).origin === worker.location.origin;
+    if (own && event.request.method === 'GET') event.respondWith(answer(event.request));
+});

@@ -1,0 +1,168 @@
+// The page's own entry: what the shell calls (ow_...), the WebGL context, and a frame of Dear ImGui.
+
+#include <GLES2/gl2.h>
+#include <emscripten/emscripten.h>
+#include <emscripten/html5.h>
+
+#include <algorithm>
+#include <cmath>
+#include <cstdlib>
+
+#include "generated/font_data.hpp"
+#include "imgui.h"
+#include "imgui_impl_opengl3.h"
+#include "imgui_internal.h"
+#include "web/browser/event.hpp"
+#include "web/browser/imgui_host.hpp"
+#include "web/browser/platform.hpp"
+
+namespace {
+
+using overwater::Event;
+using overwater::page_handler;
+
+constexpr const char* canvas = "#canvas";
+
+// The first frame lacks what the second knows (sizes, glyphs), so every event is worth three.
+constexpr int frames_an_event = 3;
+
+struct Page {
+    float width = 1;
+    float height = 1;
+    float pixel_ratio = 1;
+    double last_frame = 0;
+    bool painting = false;  // there is a WebGL context, lost or not
+    bool lost = false;
+};
+Page page;
+
+bool tell(const Event& event) {
+    const bool used = page_handler().handle(event);
+    overwater::platform::wake(frames_an_event);
+    return used;
+}
+
+EM_BOOL context_lost(int, const void*, void*) {
+    page.lost = true;
+    tell({.kind = Event::Kind::context_lost});
+    return EM_TRUE;  // we want it back
+}
+
+EM_BOOL context_restored(int, const void*, void*) {
+    ImGui_ImplOpenGL3_Shutdown();
+    ImGui_ImplOpenGL3_Init();
+    page.lost = false;
+    tell({.kind = Event::Kind::context_restored});
+    return EM_TRUE;
+}
+
+bool make_context() {
+    EmscriptenWebGLContextAttributes wanted;
+    emscripten_webgl_init_context_attributes(&wanted);
+    wanted.alpha = wanted.depth = wanted.stencil = wanted.antialias = EM_FALSE;
+    wanted.powerPreference = EM_WEBGL_POWER_PREFERENCE_LOW_POWER;
+    for (const int version : {2, 1}) {
+        wanted.majorVersion = version;
+        const EMSCRIPTEN_WEBGL_CONTEXT_HANDLE context = emscripten_webgl_create_context(canvas, &wanted);
+        if (context > 0 && emscripten_webgl_make_context_current(context) == EMSCRIPTEN_RESULT_SUCCESS) return true;
+    }
+    return false;
+}
+
+int draw_until_render() {
+    ImGuiIO& io = ImGui::GetIO();
+    io.DisplaySize = ImVec2(page.width, page.height);
+    io.DisplayFramebufferScale = ImVec2(page.pixel_ratio, page.pixel_ratio);
+    const double now = overwater::platform::now_ms();
+    io.DeltaTime = static_cast<float>(std::clamp((now - page.last_frame) / 1000, 1e-4, 0.1));
+    page.last_frame = now;
+    ImGui::NewFrame();
+    const int wanted = page_handler().frame(page.width, page.height);
+    ImGui::Render();
+    return wanted;
+}
+
+void paint() {
+    const auto pixels = [](float length) { return static_cast<int>(std::lround(length * page.pixel_ratio)); };
+    float rgb[3] = {0, 0, 0};
+    page_handler().clear_color(rgb);
+    glViewport(0, 0, pixels(page.width), pixels(page.height));
+    glDisable(GL_SCISSOR_TEST);
+    glClearColor(rgb[0], rgb[1], rgb[2], 1);
+    glClear(GL_COLOR_BUFFER_BIT);
+    ImGui_ImplOpenGL3_RenderDrawData(ImGui::GetDrawData());
+}
+
+}  // namespace
+
+extern "C" {
+
+/// Makes the Dear ImGui context and, where the browser gives one, the WebGL context.
+EMSCRIPTEN_KEEPALIVE void ow_start() {
+    ImGui::CreateContext();
+    overwater::set_up_imgui();
+    page.painting = make_context() && ImGui_ImplOpenGL3_Init();
+    if (page.painting) {
+        emscripten_set_webglcontextlost_callback(canvas, nullptr, EM_FALSE, context_lost);
+        emscripten_set_webglcontextrestored_callback(canvas, nullptr, EM_FALSE, context_restored);
+    } else {
+        ImGui::GetIO().BackendFlags |= ImGuiBackendFlags_RendererHasTextures;
+    }
+    page_handler().load_fonts();
+    tell({.kind = Event::Kind::painting, .a = page.painting ? 1.0 : 0.0});
+}
+
+/// 1 where the canvas is painted, 0 where the mirror is the page.
+EMSCRIPTEN_KEEPALIVE int ow_painting() { return page.painting ? 1 : 0; }
+
+/// An event (event.hpp). 1 when the browser's own action must not follow.
+EMSCRIPTEN_KEEPALIVE int ow_handle(int kind, const char* key, const char* text, double a, double b, double c) {
+    const Event event{.kind = static_cast<Event::Kind>(kind), .key = key, .text = text, .a = a, .b = b, .c = c};
+    if (event.kind == Event::Kind::resize) {
+        page.width = static_cast<float>(a);
+        page.height = static_cast<float>(b);
+        page.pixel_ratio = static_cast<float>(c);
+    }
+    overwater::feed_pointer(event);
+    return tell(event) ? 1 : 0;
+}
+
+/// Draws one frame. Returns how many more are wanted.
+EMSCRIPTEN_KEEPALIVE int ow_frame() {
+    if (page.painting) ImGui_ImplOpenGL3_NewFrame();
+    const int wanted = draw_until_render();
+    if (!page.painting) {
+        overwater::answer_textures();
+    } else if (!page.lost) {
+        paint();
+    }
+    // Dear ImGui spreads quick presses over several frames.
+    const bool input_left = !ImGui::GetCurrentContext()->InputEventsQueue.empty();
+    return std::max(wanted, input_left ? 1 : 0);
+}
+
+/// Mean milliseconds of a frame from NewFrame to Render over `n` frames, without painting. n >= 1.
+EMSCRIPTEN_KEEPALIVE double ow_bench(int n) {
+    const double begin = overwater::platform::now_ms();
+    for (int i = 0; i < n; ++i) {
+        if (page.painting) ImGui_ImplOpenGL3_NewFrame();
+        draw_until_render();
+        if (!page.painting) overwater::answer_textures();
+    }
+    return (overwater::platform::now_ms() - begin) / n;
+}
+
+/// The bytes of a font, for the document: 0 regular, 1 semibold.
+EMSCRIPTEN_KEEPALIVE const unsigned char* ow_font(int which) {
+    return which == 0 ? overwater::overwater_font_regular : overwater::overwater_font_semibold;
+}
+EMSCRIPTEN_KEEPALIVE unsigned ow_font_size(int which) {
+    return which == 0 ? overwater::overwater_font_regular_size : overwater::overwater_font_semibold_size;
+}
+
+/// Memory for a text that the shell hands over.
+EMSCRIPTEN_KEEPALIVE void* ow_allocate(unsigned bytes) { return std::malloc(bytes); }
+EMSCRIPTEN_KEEPALIVE void ow_release(void* memory) { std::free(memory); }
+}
+
+int main() { return 0; }
