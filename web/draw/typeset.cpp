@@ -18,15 +18,16 @@ namespace {
 constexpr float axis = 0.33f;
 constexpr float ascender = 0.724f;
 constexpr float descender = 0.224f;
-constexpr float part_size = 0.92f; ///< of a fraction's parts
+constexpr float part_size = 0.92f;  ///< of a fraction's parts
 constexpr float script_size = 0.7f;
 constexpr float fraction_gap = 0.16f;
 constexpr float fraction_overhang = 0.1f;
 constexpr float superscript_rise = 0.36f;
 constexpr float subscript_drop = 0.16f;
+constexpr float stacked_shift = 0.06f;  ///< further, where a base has both
 constexpr float operation_space = 0.26f;
 constexpr float tight_space = 0.06f;
-constexpr float unit_space = 0.2f; ///< as wide as the font's own space
+constexpr float unit_space = 0.2f;  ///< as wide as the font's own space
 constexpr float factor_space = 0.12f;
 constexpr float smallest_text = 9;
 
@@ -89,7 +90,7 @@ public:
             if (f.children.size() == 1) return bracketed(f, size);
             break;
         }
-        return row(f.children, size); // not what the kind promises: show what there is
+        return row(f.children, size);  // not what the kind promises: show what there is
     }
 
 private:
@@ -110,7 +111,7 @@ private:
     float space_between(const Formula& left, const Formula& right, float size) const {
         const Kind a = end_kind(left);
         const Kind b = begin_kind(right);
-        if (a == Kind::operation || b == Kind::operation) return 0; // has its own
+        if (a == Kind::operation || b == Kind::operation) return 0;  // has its own
         if (b == Kind::bracketed && (a == Kind::variable || a == Kind::words)) return 0;
         if (b == Kind::unit || a == Kind::words || b == Kind::words) return unit_space * size;
         if (a == Kind::number && b == Kind::number) return unit_space * size;
@@ -153,12 +154,25 @@ private:
 
     /// An index and an exponent of the same base, one above the other.
     Box two_scripts(const Formula& lowered, const Formula& exponent, float size) const {
-        Box box = script(lowered, size);
         const Box base = set(lowered.children[0], size);
-        const Box raised = set(exponent, size * script_size);
-        const float y = -superscript_rise * size - std::max(0.0f, base.ascent - ascender * size);
-        box.place(raised, base.width + 0.03f * size, std::round(y));
+        Box box;
+        box.place(base, 0, 0);
+        place_lowered(box, base, lowered, size, stacked_shift);
+        place_raised(box, base, exponent, size, stacked_shift);
         return box;
+    }
+
+    void place_lowered(Box& box, const Box& base, const Formula& f, float size, float shift) const {
+        // A slanted letter's extra width serves a raised index only; a lowered one tucks in.
+        const float tuck = end_kind(f.children[0]) == Kind::variable ? 0.08f : -0.03f;
+        const float drop = (subscript_drop + shift) * size + std::max(0.0f, base.descent - descender * size);
+        box.place(set(f.children[1], size * script_size), base.width - tuck * size, std::round(drop));
+    }
+
+    void place_raised(Box& box, const Box& base, const Formula& exponent, float size, float shift) const {
+        // On a tall base the exponent stands at its shoulder.
+        const float rise = (superscript_rise + shift) * size + std::max(0.0f, base.ascent - ascender * size);
+        box.place(set(exponent, size * script_size), base.width + 0.03f * size, -std::round(rise));
     }
 
     Box script(const Formula& f, float size) const {
@@ -166,22 +180,13 @@ private:
         if (f.kind == Kind::superscript && under.kind == Kind::subscript && under.children.size() == 2) {
             return two_scripts(under, f.children[1], size);
         }
-        const Box base = set(f.children[0], size);
-        const Box index = set(f.children[1], size * script_size);
+        const Box base = set(under, size);
         Box box;
         box.place(base, 0, 0);
-        float y = 0;
-        if (f.kind == Kind::superscript) {
-            // On a tall base the exponent stands at its shoulder.
-            const float extra = std::max(0.0f, base.ascent - ascender * size);
-            y = -superscript_rise * size - extra;
-        } else {
-            const float extra = std::max(0.0f, base.descent - descender * size);
-            y = subscript_drop * size + extra;
-        }
-        // The slant's extra width serves a raised index only; a lowered one tucks in.
-        const bool tuck = f.kind == Kind::subscript && end_kind(f.children[0]) == Kind::variable;
-        box.place(index, base.width - (tuck ? 0.08f * size : -0.03f * size), std::round(y));
+        if (f.kind == Kind::superscript)
+            place_raised(box, base, f.children[1], size, 0);
+        else
+            place_lowered(box, base, f, size, 0);
         return box;
     }
 
@@ -216,7 +221,7 @@ private:
             return box;
         }
         constexpr float pi = 3.14159265f;
-        constexpr float reach = 0.62f; // part of a half-circle that the parenthesis bends
+        constexpr float reach = 0.62f;  // part of a half-circle that the parenthesis bends
         const float half = (inside.ascent + inside.descent) / 2 + 0.04f * size;
         const float middle = (inside.descent - inside.ascent) / 2;
         const float depth = std::min(0.3f * size, 0.16f * half + 0.1f * size);
@@ -238,7 +243,7 @@ private:
     Ink ink_;
 };
 
-} // namespace
+}  // namespace
 
 Picture typeset(const Formula& formula, float size, Ink ink, const TextMeasure& measure, float* baseline) {
     const Box box = Setter(measure, ink).set(formula, std::max(smallest_text, std::round(size)));
@@ -251,4 +256,4 @@ Picture typeset(const Formula& formula, float size, Ink ink, const TextMeasure& 
     return picture;
 }
 
-} // namespace overwater
+}  // namespace overwater
