@@ -1,0 +1,436 @@
+#!/usr/bin/python3
+"""Checks that the catalogue assets/text/en.json and the C++ that names its keys fit together.
+
+Usage: text_check.py
+
+Six rules, each of which first has to find a fault planted in memory: keys that are missing, keys that nobody uses, places
+and arguments of messages, sentences in C++, the form of the sentences, their characters. Names of fields, outputs and
+choices are read out of the C++ sources. The last line is `N passed, N failed`.
+"""
+import functools
+import json
+import pathlib
+import re
+import sys
+
+ROOT = pathlib.Path(__file__).resolve().parents[1]
+TOKEN = re.compile(r'''(?P<comment>//[^\n]*|/\*.*?\*/)|(?P<line>^[ \t]*\#[^\n]*(?:\\\n[^\n]*)*)
+    |(?P<raw>R"(?P<mark>[^(\s]*)\(.*?\)(?P=mark)")|(?P<text>(?:u8|[uUL])?"(?:\\.|[^"\\\n])*")
+    |(?P<char>'(?:\\.|[^'\\\n])+')|(?P<number>\d[\w.']*)|(?P<name>[A-Za-z_]\w*)|(?P<sign>::|->|\S)''',
+                   re.VERBOSE | re.DOTALL | re.MULTILINE)
+KEY = re.compile(r"[a-z][a-z0-9_]*(\.[A-Za-z0-9_]+)+")
+PLACE = re.compile(r"\{(\w+)\}")
+ADDERS = {"text", "count", "quantity", "figures", "field"}
+OPENING, CLOSING = {"(", "{", "["}, {")", "}", "]"}
+# Pieces put between other texts: they begin or end with a space on purpose.
+PIECES = ("list.", "equation.")
+
+
+class Token:
+    def __init__(self, kind, text, line):
+        self.kind, self.text, self.line = kind, text, line
+
+    @property
+    def said(self):
+        """The characters of a literal."""
+        if self.text.startswith("R"):
+            return self.text[self.text.index("(") + 1:self.text.rindex(")")]
+        return self.text[self.text.index('"') + 1:-1]
+
+
+@functools.cache
+def tokens_of(source):
+    found = []
+    for match in TOKEN.finditer(source):
+        kind = "text" if match.lastgroup in ("raw", "mark") or match.group("raw") else match.lastgroup
+        if kind not in ("comment", "line"):
+            found.append(Token(kind, match.group(), source.count("\n", 0, match.start()) + 1))
+    return found
+
+
+def closing(tokens, at):
+    """Index of the bracket that closes the one at `at`."""
+    depth = 0
+    for i in range(at, len(tokens)):
+        if tokens[i].kind == "sign":
+            depth += (tokens[i].text in OPENING) - (tokens[i].text in CLOSING)
+            if depth == 0:
+                return i
+    return len(tokens) - 1
+
+
+def texts(tokens):
+    return [t.said for t in tokens if t.kind == "text"]
+
+
+class Sources:
+    """Everything the rules look at, as it is or with a fault planted."""
+
+    def __init__(self, files, catalogue, doubled=()):
+        self.files, self.catalogue, self.doubled = files, catalogue, list(doubled)
+        self.tokens = {path: tokens_of(text) for path, text in files.items()}
+
+    def planted(self, path, source, keys=None, removed=None):
+        files = dict(self.files, **{path: source})
+        catalogue = {k: v for k, v in self.catalogue.items() if k != removed}
+        catalogue.update(keys or {})
+        return Sources(files, catalogue, self.doubled)
+
+    def names(self, array):
+        """The literals that a constant `array` is initialised with."""
+        for tokens in self.tokens.values():
+            for i, token in enumerate(tokens[:-1]):
+                if token.text == array and tokens[i + 1].text == "{":
+                    return texts(tokens[i:closing(tokens, i + 1)])
+        sys.exit(f"text_check: the names {array} are in no source")
+
+    def choices(self):
+        """Field name to its choices, as `choices_of` gives them."""
+        tokens = self.tokens["core/bench/entry.cpp"]
+        begin = next(i for i, t in enumerate(tokens) if t.text == "choices_of")
+        body = tokens[begin:closing(tokens, next(i for i in range(begin, len(tokens)) if tokens[i].text == "{"))]
+        lists, chosen = {}, {}
+        for i, token in enumerate(body[:-1]):
+            if token.kind == "name" and body[i + 1].text == "{":
+                lists[token.text] = texts(body[i:closing(body, i + 1)])
+            if token.text == "case":
+                field = next(t.text for t in reversed(body[i:i + 5]) if t.kind == "name" and t.text != "return")
+                chosen[body[i + 3].text if body[i + 2].text == "::" else field] = body[i + 6].text
+        return {field: lists[name] for field, name in chosen.items() if name in lists}
+
+    def calls(self, name, under="web/"):
+        """(path, tokens of the arguments) of each call of a function."""
+        for path, tokens in self.tokens.items():
+            for i, token in enumerate(tokens[:-1]):
+                if path.startswith(under) and token.text == name and tokens[i + 1].text == "(":
+                    yield path, tokens[i + 2:closing(tokens, i + 1)]
+
+    def sentences(self, key):
+        entry = self.catalogue[key]
+        return list(entry.values()) if isinstance(entry, dict) else [entry]
+
+
+def node_functions(sources):
+    """The calls of the widget vocabulary whose first argument is the key of a node, not of a sentence."""
+    names = re.findall(r"\b(\w+)\((?:const )?std::string&? key\b", sources.files["web/ui/ui.hpp"])
+    return set(names)
+
+
+def literal_keys(sources):
+    """(path, line, key) of each literal that names a sentence: not keys of nodes, nor what keys are compared with."""
+    nodes, families = node_functions(sources), {k.split(".")[0] for k in sources.catalogue}
+    node_keys = {tokens[i + 3].said for tokens in sources.tokens.values() for i in range(len(tokens) - 3)
+                 if tokens[i].text in (".", "->") and tokens[i + 1].text in nodes and tokens[i + 2].text == "("
+                 and tokens[i + 3].kind == "text"} - set(sources.catalogue)
+    for path, tokens in sources.tokens.items():
+        for i, token in enumerate(tokens):
+            if token.kind != "text" or not (KEY.fullmatch(token.said) or token.said in sources.catalogue):
+                continue
+            before = tokens[i - 1].text if i > 0 else ""
+            caller = tokens[i - 2].text if i > 1 else ""
+            is_node = before == "(" and caller in nodes and tokens[i - 3].text in (".", "->")
+            if path.startswith("web/"):
+                if is_node or before == "=" and caller == "=" or before == "(" and caller == "starts_with":
+                    continue
+                # The key of a control whose words come from elsewhere.
+                if token.said.split(".")[0] not in families or is_control(sources, token.said) or (
+                        token.said in node_keys):
+                    continue
+            yield path, token.line, token.said
+
+
+def is_control(sources, key):
+    """Whether a literal is only ever the key of a control, as `header.bench` is."""
+    if key in sources.catalogue or key.split(".")[0] not in ("bench", "header", "records"):
+        return False
+    parts = key.split(".")
+    return parts[0] == "header" or key == "records.name" or parts[1] in sources.names("field_names")
+
+
+def suffixes(sources, path, only_said):
+    """Literals such as `.about` that a file puts behind a key."""
+    tokens = sources.tokens[path]
+    found = set()
+    for i, token in enumerate(tokens):
+        if token.kind == "text" and re.fullmatch(r"\.[a-z_]+", token.said):
+            back = i
+            while only_said and back > 0 and tokens[back].text not in ("say", ";", "{", ","):
+                back -= 1
+            if not only_said or tokens[back].text == "say":
+                found.add(token.said)
+    return found
+
+
+def families(sources):
+    """(required, possible): keys made at run time out of a beginning and a name."""
+    fields, outputs = sources.names("field_names"), sources.names("output_names")
+    standards, choices = sources.names("standard_conditions_names"), sources.choices()
+    used = {t for path, tokens in sources.tokens.items() if path.startswith("web/") for t in texts(tokens)}
+    asked = {t.text for name in ("radios", "listed", "choices_of") for _, arguments in sources.calls(name)
+             for i, t in enumerate(arguments) if i > 1 and arguments[i - 2].text == "Field"}
+    groups = {texts(arguments)[0]: texts(arguments)[1:] for _, arguments in sources.calls("simple") if texts(arguments)}
+    for _, arguments in sources.calls("begin", "web/panels/conventions.cpp"):
+        if texts(arguments):
+            groups.setdefault(texts(arguments)[0], [])
+    required = {f"choice.{field}.{value}" for field in asked for value in choices.get(field, ())}
+    required |= {f"conventions.{group}{value}" for group, values in groups.items()
+                 for value in [""] + [f".{v}" for v in values if f".{v}" not in suffixes(
+                     sources, "web/panels/conventions.cpp", False)]}
+    possible = {f"conventions.{group}.about" for group in groups}
+    for beginning, names, needed in (("field.", fields, True), ("output.", outputs, True),
+                                     ("standard.", standards, True), ("conditions.", standards[:-1], True),
+                                     ("hint.", fields + ["start"], False), ("step.", outputs, False)):
+        if beginning in used:
+            (required if needed else possible).update(beginning + name for name in names)
+    return required, required | possible
+
+
+def missing_keys(sources):
+    faults = [f"{key}: made at run time, not in the catalogue" for key in families(sources)[0]
+              if key not in sources.catalogue]
+    for path, line, key in literal_keys(sources):
+        said = suffixes(sources, path, True)
+        if key in sources.catalogue or said and all(key + end in sources.catalogue for end in said):
+            continue
+        faults.append(f"{path}:{line}: {key} is not in the catalogue")
+    return faults
+
+
+def unused_keys(sources):
+    used = set(families(sources)[1])
+    for path, _, key in literal_keys(sources):
+        used.add(key)
+        used.update(key + end for end in suffixes(sources, path, False))
+    return [f"{key}: in the catalogue, used nowhere" for key in sources.catalogue if key not in used]
+
+
+class Messages:
+    """Every message that the sources build: its possible keys, its arguments, those given on a condition."""
+
+    def __init__(self, sources):
+        self.sources, self.built, self.helpers, self.returned = sources, [], {}, {}
+        functions = [f for path, tokens in sources.tokens.items() for f in self.functions(path, tokens)]
+        for _, name, _, body in functions:
+            keys = {body[i + 1].said for i, t in enumerate(body[:-1])
+                    if t.text == "return" and body[i + 1].kind == "text" and KEY.fullmatch(body[i + 1].said)}
+            if keys:
+                self.returned[name] = keys
+        # A helper may call another: twice round is enough for what is here, three times shows that nothing changes.
+        for _ in range(3):
+            self.built = []
+            for function in functions:
+                self.read(*function)
+
+    @staticmethod
+    def functions(path, tokens):
+        """(path, name, parameters, body) of everything that looks like a function with a body."""
+        for i, token in enumerate(tokens[:-1]):
+            if token.kind != "name" or token.text in ("if", "for", "while", "switch") or tokens[i + 1].text != "(":
+                continue
+            end = closing(tokens, i + 1)
+            after = end + 1
+            while after < len(tokens) and tokens[after].text in ("const", "override", "noexcept"):
+                after += 1
+            if after >= len(tokens) or tokens[after].text != "{":
+                continue
+            parameters, depth = [[]], 0
+            for t in tokens[i + 2:end]:
+                depth += (t.text in OPENING) - (t.text in CLOSING)
+                if t.text == "," and depth == 0:
+                    parameters.append([])
+                elif t.kind == "name":
+                    parameters[-1].append(t.text)
+            yield (path, token.text, [p[-1] if p else "" for p in parameters],
+                   tokens[after:closing(tokens, after) + 1])
+
+    def keys_of(self, expression, body):
+        """The keys an expression can give: literals, a local variable, a function that returns literals."""
+        keys = {t.said for t in expression if t.kind == "text" and t.said}
+        for i, token in enumerate(expression):
+            if token.kind == "name":
+                keys |= self.returned.get(token.text, set()) if i + 1 < len(expression) else set()
+                for k, t in enumerate(body[:-1]):
+                    if not keys and t.text == token.text and body[k + 1].text == "=" and body[k + 2].text != "=":
+                        end = next(e for e in range(k, len(body)) if body[e].text == ";")
+                        keys |= set(texts(body[k:end]))
+        return keys
+
+    def read(self, path, name, parameters, body):
+        for i, token in enumerate(body[:-2]):
+            variable = None
+            if token.text == "Message" and body[i + 1].text == "{":
+                opened, helper = i + 1, None
+            elif token.text == "Message" and body[i + 1].kind == "name" and body[i + 2].text == "{":
+                opened, helper, variable = i + 2, None, body[i + 1].text
+            elif token.text in self.helpers and body[i + 1].text == "(" and token.text != name:
+                opened, helper = i + 1, self.helpers[token.text]
+                if body[i - 1].text == "=" and body[i - 2].kind == "name":
+                    variable = body[i - 2].text
+            else:
+                continue
+            end = closing(body, opened)
+            expression = body[opened + 1:end]
+            given, maybe = set(helper[1] if helper else ()), set()
+            if helper:
+                parts, depth = [[]], 0
+                for t in expression:
+                    depth += (t.text in OPENING) - (t.text in CLOSING)
+                    parts.append([]) if t.text == "," and depth == 0 else parts[-1].append(t)
+                expression = parts[helper[0]] if helper[0] < len(parts) else []
+            self.chain(body, end + 1, given)
+            if variable:
+                self.later(body, end, variable, given, maybe)
+            lone = expression[0].text if len(expression) == 1 else ""
+            if lone and lone in parameters:
+                self.helpers[name] = (parameters.index(lone), given)
+                continue
+            keys = self.keys_of(expression, body)
+            if keys:
+                self.built.append((path, token.line, keys, given, maybe))
+
+    @staticmethod
+    def chain(body, at, given):
+        while at + 3 < len(body) and body[at].text == "." and body[at + 1].text in ADDERS:
+            given.add(body[at + 3].said if body[at + 3].kind == "text" else "?")
+            at = closing(body, at + 2) + 1
+
+    def later(self, body, begin, variable, given, maybe):
+        for i in range(begin, len(body) - 3):
+            if body[i].text == variable and body[i + 1].text == "." and body[i + 2].text in ADDERS:
+                self.chain(body, i + 1, maybe if body[i - 1].text == ")" else given)
+
+
+def wrong_places(sources):
+    faults, built = [], set()
+    for path, line, keys, given, maybe in Messages(sources).built:
+        wanted_somewhere = set()
+        for key in keys:
+            if key not in sources.catalogue:
+                continue
+            built.add(key)
+            wanted = {p for s in sources.sentences(key) for p in PLACE.findall(s)}
+            wanted_somewhere |= wanted
+            faults += [f"{path}:{line}: {key} has a place {{{p}}} that gets nothing" for p in wanted - given - maybe]
+            faults += [f"{path}:{line}: {key} has no place for {a}" for a in given - wanted]
+            for sentence in sources.sentences(key):
+                faults += [f"{key}: a plural form lacks {{{p}}}" for p in wanted - set(PLACE.findall(sentence))]
+        faults += [f"{path}:{line}: nothing has a place for {a}" for a in maybe - wanted_somewhere]
+    for key in sources.catalogue:
+        if key not in built and any(PLACE.search(s) for s in sources.sentences(key)):
+            faults.append(f"{key}: has places, but no message is built with it")
+    for path, arguments in sources.calls("say"):
+        if len(arguments) == 1 and arguments[0].kind == "text" and arguments[0].said in built:
+            faults.append(f"{path}:{arguments[0].line}: {arguments[0].said} is said without its arguments")
+    return faults
+
+
+def sentences_in_code(sources):
+    faults = []
+    for path, tokens in sources.tokens.items():
+        if not path.startswith(("core/", "web/panels/")) or path == "core/record/evaluate_main.cpp":
+            continue
+        skip_to = -1
+        for i, token in enumerate(tokens):
+            if token.text == "static_assert":
+                skip_to = closing(tokens, i + 1)
+            if i > skip_to and token.kind == "text" and " " in token.said:
+                faults.append(f'{path}:{token.line}: "{token.said}" is a sentence in C++')
+    return faults
+
+
+def bad_form(sources):
+    faults = [f"{key}: twice in the catalogue" for key in sources.doubled]
+    for key in sources.catalogue:
+        if isinstance(sources.catalogue[key], dict) and set(sources.catalogue[key]) != {"one", "other"}:
+            faults.append(f"{key}: plural forms are one and other")
+        for sentence in sources.sentences(key):
+            if not sentence or sentence != sentence.strip() and not key.startswith(PIECES):
+                faults.append(f"{key}: empty, or a space at an end")
+            if "  " in sentence or "\n" in sentence or "\t" in sentence:
+                faults.append(f"{key}: more than one space together")
+            if re.search(r"[{}]", PLACE.sub("", sentence)):
+                faults.append(f"{key}: a bracket of a place without its other one")
+            if '"' in sentence or "'" in sentence and not re.search(r"\w'\w", sentence) or "..." in sentence:
+                faults.append(f"{key}: quotation marks and dots of a typewriter")
+    return faults
+
+
+def unknown_characters(sources):
+    recipe = sources.files["assets/font/recipe.py"]
+    begin = recipe.index("WANTED = ") + len("WANTED = ")
+    wanted = set(eval(recipe[begin:recipe.index("\n])", begin) + 3]))  # the project's own file
+    return [f"{key}: {c!r} is not in the page's font" for key in sources.catalogue for s in sources.sentences(key)
+            for c in sorted(set(s)) if c not in wanted]
+
+
+def load():
+    files = {str(p.relative_to(ROOT)): p.read_text(encoding="utf-8") for folder in ("core", "web")
+             for p in sorted((ROOT / folder).rglob("*")) if p.suffix in (".cpp", ".hpp")}
+    recipe = "assets/font/recipe.py"
+    files[recipe] = (ROOT / recipe).read_text(encoding="utf-8")
+    doubled = []
+
+    def no_doubles(pairs):
+        seen = set()
+        for key, _ in pairs:
+            doubled.extend([key] if key in seen else [])
+            seen.add(key)
+        return dict(pairs)
+
+    text = (ROOT / "assets/text/en.json").read_text(encoding="utf-8")
+    catalogue = json.loads(text, object_pairs_hook=no_doubles)
+    sources = Sources(files, catalogue, doubled)
+    sources.tokens.pop(recipe)
+    return sources
+
+
+def main():
+    real = load()
+    panel = "web/panels/planted.cpp"
+
+    def plant(body, **more):
+        planted = real.planted(panel, "void planted(App& app, Ui& ui, bool yes) { " + body + " }", **more)
+        planted.tokens.pop("assets/font/recipe.py")
+        return planted
+
+    helper = ('std::string with(std::string_view key) { Message message{key}; message.text("name", "x"); '
+              'return say(message); } ')
+    cases = [
+        (missing_keys, [plant('app.say("bench.planted");'), plant('group("bench.group.planted", {});'),
+                        plant("", removed="field.barometer"), plant("", removed="choice.metal.zinc"),
+                        plant("", removed="conventions.theme.dark"), plant("", removed="cautions.glass.text"),
+                        plant("", removed="text.no_digits"), plant("", removed="standard.own")]),
+        (unused_keys, [plant("", keys={key: "Planted"}) for key in (
+            "planted", "bench.planted", "field.planted", "hint.planted", "choice.metal.planted",
+            "conventions.theme.planted", "cautions.planted.head", "conditions.own", "step.planted")]),
+        (wrong_places, [plant('app.say(Message{"state.waiting"}.text("planted", "x"));'),
+                        plant('app.say(Message{"state.waiting"});'), plant('app.say("state.waiting");'),
+                        plant('app.say(Message{yes ? "page.bench" : "state.waiting"}.text("readings", "x"));'),
+                        plant('Message m{"state.waiting"}; if (yes) m.text("planted", "x"); m.text("readings", "x");'),
+                        plant(helper + 'with("state.waiting");'),
+                        plant("", keys={"refusal.below_zero": "Below zero: {planted}"}),
+                        plant("", keys={"planted": "A {place}"}),
+                        plant("", keys={"records.unreadable": {"one": "One", "other": "{number} texts"}})]),
+        (sentences_in_code, [plant('ui.text("a.b", "A sentence");'), plant('ui.text("a.b", R"(A sentence)");')]),
+        (bad_form, [plant("", keys={"page.bench": text}) for text in (
+            " Bench", "Bench ", "A  bench", "A {bench", "A bench}", "", 'A "bench"', "A bench...")]
+            + [Sources(real.files, real.catalogue, ["planted"])]),
+        (unknown_characters, [plant("", keys={"page.bench": "Bench \u4e2d"})]),
+    ]
+    passed = failed = 0
+    for rule, planted in cases:
+        before = set(rule(real))
+        for number, sources in enumerate(planted, 1):
+            found = set(rule(sources)) - before
+            passed, failed = passed + bool(found), failed + (not found)
+            if not found:
+                print(f"{rule.__name__}: does not find the fault planted as number {number}")
+        for fault in sorted(before):
+            print(f"{rule.__name__}: {fault}")
+        passed, failed = passed + (not before), failed + len(before)
+    print(f"{passed} passed, {failed} failed")
+    return failed > 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())
