@@ -63,7 +63,8 @@ const FieldInfo& info(Field field) { return field_infos[static_cast<std::size_t>
 
 const std::vector<std::string_view>& choices_of(Field field) {
     static const std::vector<std::string_view> none;
-    static const std::vector<std::string_view> metals{"magnesium", "zinc", "aluminium", "iron"};
+    static const std::vector<std::string_view> metals{"magnesium", "zinc",    "aluminium",
+                                                      "iron",      "calcium", "lithium"};
     static const std::vector<std::string_view> acids{"hydrochloric", "sulfuric"};
     static const std::vector<std::string_view> masses{"weighed", "by_difference", "ribbon"};
     static const std::vector<std::string_view> ends{"zero", "largest"};

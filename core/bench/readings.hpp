@@ -26,6 +26,8 @@ struct Readings {
     std::optional<Acid> acid;
     ClosedEnd closed_end = ClosedEnd::unknown;
     LiquidStands liquid_stands = LiquidStands::unknown;
+    MassFrom mass_from = MassFrom::weighed;
+    PressureKind pressure_kind = PressureKind::at_the_bench;
     const Reading& operator[](Field f) const { return typed[static_cast<std::size_t>(f)]; }
 };
 
@@ -49,6 +51,12 @@ Readings read_all(EntryOf entry_of) {
     if (stands == "higher_inside") readings.liquid_stands = LiquidStands::higher_inside;
     if (stands == "higher_outside") readings.liquid_stands = LiquidStands::higher_outside;
     if (stands == "level") readings.liquid_stands = LiquidStands::level;
+    const std::string& mass = entry_of(Field::mass_from).text;
+    if (mass == "by_difference") readings.mass_from = MassFrom::by_difference;
+    if (mass == "ribbon") readings.mass_from = MassFrom::ribbon;
+    const std::string& pressure = entry_of(Field::pressure_kind).text;
+    if (pressure == "altimeter_setting") readings.pressure_kind = PressureKind::altimeter_setting;
+    if (pressure == "reduced_to_sea_level") readings.pressure_kind = PressureKind::reduced_to_sea_level;
     return readings;
 }
 

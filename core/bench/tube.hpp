@@ -14,4 +14,11 @@ enum class ClosedEnd : std::uint8_t {
 /// Where the liquid stands higher when the scale is read. Never taken as level without being told.
 enum class LiquidStands : std::uint8_t { unknown, higher_inside, higher_outside, level };
 
+/// How the mass of the metal was found.
+enum class MassFrom : std::uint8_t { weighed, by_difference, ribbon };
+/// Gas that was in the tube before the reaction.
+enum class Start : std::uint8_t { nothing, reading, bubble };
+/// What the barometer's number is: read at the bench, or of a weather report.
+enum class PressureKind : std::uint8_t { at_the_bench, altimeter_setting, reduced_to_sea_level };
+
 }  // namespace overwater

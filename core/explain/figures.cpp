@@ -27,7 +27,8 @@ Precision from_figures(double value, int figures) {
 Precision of_input(Input input, const Readings& readings) {
     // The capacity is the number printed at a mark, and molar masses and g are known far beyond a class's readings.
     const Field field = field_of(input);
-    if (field == Field::count || field == Field::tube_capacity) return {};
+    const bool exact = field == Field::tube_capacity || field == Field::tube_bore || field == Field::outdoor_temperature;
+    if (field == Field::count || exact || !readings[field].there) return {};
     const Reading& reading = readings[field];
     const UnitInfo& unit = info(reading.unit);
     return {false, std::pow(10.0, reading.last_place) * unit.factor};
@@ -70,13 +71,20 @@ Precision precision_of(const Trace& trace, std::int32_t index, const Readings& r
         case Kind::smaller: return of(trace[node.b].value < trace[node.a].value ? node.b : node.a);
         case Kind::negative:
         case Kind::step: return of(node.a);
+        case Kind::exponential:
+        case Kind::power:
         case Kind::square_root: {
             const Precision a = of(node.a);
             return a.exact ? a : from_figures(node.value, figures_of(a, trace[node.a].value));
         }
         case Kind::looked_up:
-            return {false, node.function == Function::water_vapour_pressure ? vapour_table_resolution
-                                                                           : density_table_resolution};
+            switch (node.function) {
+                case Function::water_density: return {false, density_table_resolution};
+                case Function::compression_factor: return {};
+                case Function::water_vapour_pressure:
+                case Function::vapour_table: break;
+            }
+            return {false, vapour_table_resolution};
         case Kind::literal:
         case Kind::constant: break;
     }

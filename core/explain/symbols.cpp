@@ -1,5 +1,7 @@
 #include "core/explain/symbols.hpp"
 
+#include "core/bench/readings.hpp"
+
 #include "core/explain/working.hpp"
 
 namespace overwater {
@@ -38,7 +40,14 @@ Formula symbol_of(Output output, const Readings& readings) {
         case Output::water_vapour_pressure: return indexed("p", "w");
         case Output::water_density: return variable("ρ");
         case Output::column_pressure: return indexed("p", "col");
+        case Output::pressure_at_bench: return indexed("p", "bar");
         case Output::dry_gas_pressure: return variable("p");
+        case Output::start_dry_pressure: return indexed("p", "start");
+        case Output::gas_at_end: return indexed("V", "end");
+        case Output::gas_at_start: return indexed("V", "start");
+        case Output::mass: return variable("m");
+        case Output::compression_factor: return variable("Z");
+        case Output::standard_compression_factor: return standard("Z");
         case Output::amount_of_metal: return of_substance("n", metal_symbol(readings));
         case Output::amount_of_acid:
         case Output::acid_needed: return of_substance("n", acid_formula(readings));
@@ -59,15 +68,28 @@ Formula symbol_of(Output output, const Readings& readings) {
 Formula symbol_of(Input input, const Readings& readings) {
     switch (input) {
         case Input::mass_of_metal: return variable("m");
+        case Input::mass_before: return indexed("m", "before");
+        case Input::mass_after: return indexed("m", "after");
+        case Input::ribbon_length: return variable("l");
+        case Input::mass_per_metre: return Formula::of(Kind::fraction, {variable("m"), variable("l")});
+        case Input::start_reading: return indexed("V", "r,start");
+        case Input::starting_bubble: return indexed("V", "bubble");
+        case Input::start_level_difference: return indexed("h", "start");
+        case Input::height_above_sea_level: return variable("H");
+        case Input::outdoor_temperature: return indexed("t", "out");
+        case Input::vapour_value: return indexed("p", "w");
+        case Input::accepted_value: return indexed("V", "accepted");
+        case Input::meniscus_ring: return indexed("V", "ring");
         case Input::purity: return variable("w");
         case Input::acid_volume: return of_substance("V", acid_formula(readings));
         case Input::acid_concentration: return of_substance("c", acid_formula(readings));
         case Input::tube_capacity: return indexed("V", "cap");
-        case Input::end_space: return indexed("V", "end");
+        case Input::end_space: return indexed("V", "space");
         case Input::scale_reading: return indexed("V", "read");
         case Input::level_difference: return variable("h");
         case Input::temperature: return variable("t");
-        case Input::barometer: return indexed("p", "bar");
+        case Input::barometer:
+            return indexed("p", readings.pressure_kind == PressureKind::at_the_bench ? "bar" : "report");
         case Input::molar_mass: return of_substance("M", metal_symbol(readings));
         case Input::gravity: return variable("g");
         case Input::count: break;
@@ -81,6 +103,12 @@ Formula symbol_of(Constant constant, double value) {
         case Constant::standard_temperature: return standard("T");
         case Constant::standard_pressure: return standard("p");
         case Constant::molar_gas_constant: return variable("R");
+        case Constant::pressure_at_sea_level: return indexed("p", "0");
+        case Constant::sea_level_temperature: return indexed("T", "0");
+        case Constant::lapse_rate: return variable("L");
+        case Constant::air_gas_constant: return indexed("R", "air");
+        case Constant::free_fall: return variable("g");
+        case Constant::two: return Formula::leaf(Kind::number, "2");
         case Constant::hundred_percent: return Formula::leaf(Kind::number, "100");
         case Constant::gas_per_metal:
         case Constant::acid_per_metal:

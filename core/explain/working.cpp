@@ -37,6 +37,8 @@ public:
             case NodeKind::smaller: return letters(chosen(node));
             case NodeKind::negative: return joined(minus_sign, Formula{}, letters(node.a));
             case NodeKind::square_root: return Formula::of(Kind::root, {letters(node.a)});
+            case NodeKind::exponential: return raised(Formula::leaf(Kind::words, "e"), letters(node.a));
+            case NodeKind::power: return raised(bracketed(letters(node.a)), letters(node.b));
             case NodeKind::literal: break;
         }
         return Formula::leaf(Kind::number, format_significant(node.value, 6, conventions_.decimal_sign));
@@ -60,6 +62,10 @@ public:
             case NodeKind::smaller: return numbers(chosen(node), unit, decimals);
             case NodeKind::negative: return joined(minus_sign, Formula{}, numbers(node.a, unit, decimals));
             case NodeKind::square_root: return Formula::of(Kind::root, {numbers(node.a, unit, decimals)});
+            case NodeKind::exponential:
+                return raised(Formula::leaf(Kind::words, "e"), numbers(node.a, UnitId::none, decimals));
+            case NodeKind::power:
+                return raised(bracketed(numbers(node.a, UnitId::none, decimals)), leaf(trace_[node.b]));
             case NodeKind::looked_up: return looked_up(node, numbers(node.a, UnitId::celsius, decimals));
             default: return leaf(node);
         }
@@ -74,10 +80,25 @@ private:
 
     /// The name of the published formula with its argument: the reader finds it in standards and handbooks by it.
     static Formula looked_up(const TraceNode& node, Formula argument) {
-        Formula symbol = Formula::leaf(
-            Kind::words, node.function == Function::water_vapour_pressure ? "IAPWS-IF97" : "CIPM-2001");
+        Formula symbol = source_of(node.function);
         return Formula::of(Kind::row, {std::move(symbol), Formula::of(Kind::bracketed, {std::move(argument)})});
     }
+
+    static Formula source_of(Function function) {
+        switch (function) {
+            case Function::water_vapour_pressure: return Formula::leaf(Kind::words, "IAPWS-IF97");
+            case Function::water_density: return Formula::leaf(Kind::words, "CIPM-2001");
+            case Function::compression_factor: return Formula::leaf(Kind::variable, "Z");
+            case Function::vapour_table: break;
+        }
+        return Formula::of(Kind::subscript, {Formula::leaf(Kind::variable, "p"), Formula::leaf(Kind::words, "w")});
+    }
+
+    /// e, or any base, to a power.
+    static Formula raised(Formula base, Formula exponent) {
+        return Formula::of(Kind::superscript, {std::move(base), std::move(exponent)});
+    }
+    static Formula bracketed(Formula inner) { return Formula::of(Kind::bracketed, {std::move(inner)}); }
 
     /// a sign b, flattened so that chains read as one row; without a sign the factors stand side by side.
     static Formula joined(const char* sign, Formula a, Formula b) {
@@ -148,7 +169,13 @@ private:
 
     Formula input_leaf(const TraceNode& node) const {
         const Field field = field_of(node.input);
-        if (field != Field::count) return with_unit(typed(readings_[field]), readings_[field].unit);
+        if (node.input == Input::meniscus_ring) {
+            return with_unit(number(from_base(node.value, UnitId::millilitre), 3), UnitId::millilitre);
+        }
+        if (field != Field::count && readings_[field].there) {
+            return with_unit(typed(readings_[field]), readings_[field].unit);
+        }
+        if (node.input == Input::outdoor_temperature) return with_unit(number(node.value, 1), UnitId::celsius);
         if (node.input == Input::molar_mass) {
             // Abridged atomic weights have at most three decimals; fewer where a class rounds them.
             return with_unit(trimmed(from_base(node.value, UnitId::gram_per_mole), 3), UnitId::gram_per_mole);
@@ -179,6 +206,14 @@ private:
                 return with_unit(trimmed(from_base(node.value, unit), 5), unit);
             }
             case Constant::molar_gas_constant: return with_unit(number(node.value, 5), UnitId::joule_per_mole_kelvin);
+            case Constant::pressure_at_sea_level: {
+                const UnitId unit = shown_unit(Output::dry_gas_pressure, readings_, conventions_);
+                return with_unit(trimmed(from_base(node.value, unit), 5), unit);
+            }
+            case Constant::sea_level_temperature: return with_unit(number(node.value, 2), UnitId::kelvin);
+            case Constant::lapse_rate: return with_unit_text(number(node.value, 4), "K/m");
+            case Constant::air_gas_constant: return with_unit_text(number(node.value, 2), "J/(kg·K)");
+            case Constant::free_fall: return with_unit_text(number(node.value, 5), "m/s²");
             case Constant::hundred_percent:
                 return with_unit(number(from_base(node.value, UnitId::percent), 0), UnitId::percent);
             default: return Formula::leaf(Kind::number, trimmed(node.value, 4));

@@ -13,20 +13,14 @@ int indent_of(JsonLayout layout) { return layout == JsonLayout::compact ? -1 : 2
 
 std::string finished(const Json& json, JsonLayout layout) { return json_text(json, indent_of(layout)) + '\n'; }
 
-/// The number of an output in the unit it is shown in. The outcome holds percent in percent and kelvin in kelvin, which
-/// the base of their measures is not.
+/// The number of an output in the unit it is shown in. The outcome holds kelvin, which is not the base of temperatures.
 double shown(Output output, double number) {
-    if (output == Output::percent_error || output == Output::absolute_temperature) return number;
-    return from_base(number, unit_of(output));
-}
-
-double coherent(Output output, double number) {
-    return output == Output::percent_error ? to_base(number, UnitId::percent) : number;
+    return output == Output::absolute_temperature ? number : from_base(number, unit_of(output));
 }
 
 Json value_json(Output output, double number) {
     Json json = Json::object();
-    json["si"] = coherent(output, number);
+    json["si"] = number;
     json["unit"] = info(unit_of(output)).key;
     json["value"] = shown(output, number);
     return json;
@@ -79,6 +73,7 @@ Json state_json(const Assessment& assessment, Output output) {
             json["state"] = "not_possible";
             put_message(json["reason"] = Json::object(), state.reason);
             break;
+        case OutputState::Kind::not_asked: json["state"] = "not_asked"; break;
     }
     return json;
 }

@@ -3,7 +3,11 @@
 #include <cmath>
 #include <string>
 
+#include "core/bench/meniscus.hpp"
+#include "core/matter/air.hpp"
 #include "core/matter/constants.hpp"
+#include "core/matter/vapour_table.hpp"
+#include "core/matter/water.hpp"
 #include "core/quantity/units.hpp"
 #include "core/result/evaluate.hpp"
 #include "core/result/refusals.hpp"
@@ -11,6 +15,9 @@
 namespace overwater {
 
 namespace {
+
+/// Air outside at sea level where nobody measured it: that of the standard atmosphere (method.md, section 2).
+constexpr double celsius_of_standard_air = atmosphere_sea_level_kelvin - celsius_zero_in_kelvin;
 
 double molar_mass_by(const Conventions& conventions, Metal metal) {
     const double full = molar_mass_of(metal).in(gram_per_mole);
@@ -26,6 +33,75 @@ double molar_mass_by(const Conventions& conventions, Metal metal) {
     return molar_mass_of(metal).si();
 }
 
+/// What the tube held at the start, and what its bore and the water weighed for its end come to.
+void set_up_tube(Measured<double>& measured, const Readings& readings) {
+    Setup& setup = measured.setup;
+    if (setup.present.has(Field::start_reading)) {
+        setup.start = Start::reading;
+    } else if (setup.present.has(Field::starting_bubble)) {
+        setup.start = Start::bubble;
+    }
+    setup.start_level_known =
+        setup.present.has(Field::start_level_difference) && setup.liquid_stands != LiquidStands::level;
+    if (readings[Field::tube_bore].there) {
+        const auto ring = meniscus_ring(readings[Field::tube_bore].base);
+        measured[Input::meniscus_ring] = ring.value_or(0.0);
+        setup.ring_known = ring.has_value() && setup.closed_end == ClosedEnd::largest;
+    }
+    const Reading& end = readings[Field::end_space];
+    if (end.there && info(end.unit).measure == Measure::mass) {
+        // Water weighed: V = m/rho, at the temperature of the run where it is known; 20 °C else, 0.1 % at the most.
+        const double celsius = readings[Field::temperature].there ? readings[Field::temperature].base : 20.0;
+        measured[Input::end_space] = end.base / water_density(Temperature<>::celsius(celsius)).si();
+    }
+}
+
+void set_up_pressures(Measured<double>& measured, const Readings& readings, const Conventions& conventions) {
+    Setup& setup = measured.setup;
+    setup.pressure_kind = readings.pressure_kind;
+    const double celsius = readings[Field::temperature].base;
+    setup.vapour_looked_up_at = celsius;
+    const auto table = [&](VapourTable which) {
+        const auto between = conventions.vapour_rows == Conventions::VapourRows::nearest ? BetweenRows::nearest
+                                                                                         : BetweenRows::interpolated;
+        setup.vapour = VapourFrom::looked_up;
+        if (!readings[Field::temperature].there) return;
+        if (const auto value = vapour_from_table(which, between, celsius)) {
+            measured[Input::vapour_value] = *value;
+            setup.present.add(Field::own_vapour_pressure);
+        } else {
+            setup.vapour = VapourFrom::formula;
+        }
+    };
+    switch (conventions.vapour) {
+        case Conventions::Vapour::table:
+            setup.present.remove(Field::own_vapour_pressure);
+            table(VapourTable::rounded_formula);
+            break;
+        case Conventions::Vapour::older_table:
+            setup.present.remove(Field::own_vapour_pressure);
+            table(VapourTable::older);
+            break;
+        case Conventions::Vapour::own_value: setup.vapour = VapourFrom::looked_up; break;
+        case Conventions::Vapour::not_subtracted: setup.vapour = VapourFrom::not_subtracted; break;
+        case Conventions::Vapour::formula: break;
+    }
+    if (!readings[Field::outdoor_temperature].there) {
+        measured[Input::outdoor_temperature] =
+            celsius_of_standard_air - atmosphere_lapse_rate * measured[Input::height_above_sea_level];
+    }
+}
+
+void set_up_result(Measured<double>& measured, const Conventions& conventions) {
+    Setup& setup = measured.setup;
+    const StandardState state = standard_state(conventions);
+    setup.standard_celsius = state.temperature.in_celsius();
+    setup.standard_pressure = state.pressure.si();
+    setup.converted = conventions.conversion == Conventions::Conversion::standard_conditions;
+    setup.accepted_typed = conventions.accepted == Conventions::Accepted::typed || !setup.converted;
+    setup.real_gas = setup.converted && conventions.accepted == Conventions::Accepted::real;
+}
+
 Measured<double> measured_from(const Readings& readings, const Conventions& conventions) {
     Measured<double> measured;
     Setup& setup = measured.setup;
@@ -36,6 +112,7 @@ Measured<double> measured_from(const Readings& readings, const Conventions& conv
         measured[input] = readings[field].base;
         setup.present.add(field);
     }
+    setup.mass_from = readings.mass_from;
     if (readings.metal) setup.present.add(Field::metal);
     if (readings.acid) setup.present.add(Field::acid);
     if (readings.closed_end != ClosedEnd::unknown) setup.present.add(Field::number_at_closed_end);
@@ -51,19 +128,24 @@ Measured<double> measured_from(const Readings& readings, const Conventions& conv
                             setup.present.has(Field::acid_concentration);
     }
     measured[Input::gravity] = standard_gravity.si();
-    const StandardState state = standard_state(conventions);
-    setup.standard_celsius = state.temperature.in_celsius();
-    setup.standard_pressure = state.pressure.si();
-    setup.vapour_subtracted = conventions.vapour != Conventions::Vapour::not_subtracted;
+    set_up_tube(measured, readings);
+    set_up_pressures(measured, readings, conventions);
+    set_up_result(measured, conventions);
     return measured;
 }
 
-bool must_be_positive(Output output) { return output != Output::column_pressure && output != Output::percent_error; }
+bool must_be_positive(Output output) {
+    return output != Output::column_pressure && output != Output::percent_error && output != Output::gas_at_start;
+}
 
 /// Why a computed value cannot be, or nothing.
 std::optional<Message> refused_value(Output output, double value) {
     if (std::isfinite(value) && (value > 0 || !must_be_positive(output))) return std::nullopt;
-    if (output == Output::gas_volume && std::isfinite(value)) return Message{"refusal.no_gas"};
+    if ((output == Output::gas_volume || output == Output::gas_at_end) && std::isfinite(value)) {
+        return Message{"refusal.no_gas"};
+    }
+    if (output == Output::mass && std::isfinite(value)) return Message{"refusal.no_mass"};
+    if (output == Output::pressure_at_bench && std::isfinite(value)) return Message{"refusal.no_air"};
     if (output == Output::dry_gas_pressure && std::isfinite(value)) return Message{"refusal.no_dry_pressure"};
     return Message{"refusal.out_of_range"};
 }
@@ -86,8 +168,12 @@ private:
     void settle(Output output) {
         OutputState& own = state(output);
         own = OutputState{};
-        own.kind = OutputState::Kind::value;
         const Setup& setup = all_.measured.setup;
+        if (!is_asked(output, setup)) {
+            own.kind = OutputState::Kind::not_asked;
+            return;
+        }
+        own.kind = OutputState::Kind::value;
         const Needs needs = needs_of(output, setup);
         const FieldSet missing = needs.fields - setup.present;
         if (!missing.empty()) {
@@ -95,7 +181,8 @@ private:
             own.waiting_for = missing;
         }
         FieldSet used = needs.fields;
-        if (output == Output::gas_volume && setup.closed_end == ClosedEnd::largest) used.add(Field::end_space);
+        const bool by_scale = used.has(Field::scale_reading) || used.has(Field::start_reading);
+        if (by_scale && setup.closed_end == ClosedEnd::largest) used.add(Field::end_space);
         if (output == Output::amount_of_metal) used.add(Field::purity);
         for (const Check& check : all_.checks) {
             if (check.weight == Check::Weight::refusal && used.has(check.field)) refuse(own, check.message);
@@ -143,6 +230,7 @@ private:
 Assessment assess(const Readings& readings, const Conventions& conventions) {
     Assessment assessment;
     assessment.readings = readings;
+    assessment.conventions = conventions;
     assessment.measured = measured_from(readings, conventions);
     assessment.checks = refusals(readings);
     Assessor(assessment).settle();

@@ -13,9 +13,10 @@
 
 namespace overwater {
 
-/// An output has a value, waits for readings, or is made impossible by one that was typed.
+/// An output has a value, waits for readings, or is made impossible by one that was typed; or a run of this kind has no
+/// such step.
 struct OutputState {
-    enum class Kind : std::uint8_t { value, waiting, not_possible };
+    enum class Kind : std::uint8_t { value, waiting, not_possible, not_asked };
     Kind kind = Kind::waiting;
     FieldSet waiting_for;  ///< the readings missing or not understood
     Message reason{""};    ///< why it is not possible
@@ -36,6 +37,7 @@ struct Check {
 /// Everything said about one run.
 struct Assessment {
     Readings readings;
+    Conventions conventions;
     Measured<double> measured;
     std::array<OutputState, output_count> states;
     Outcome<double> outcome;
@@ -59,5 +61,8 @@ struct Needs {
     OutputSet outputs;
 };
 Needs needs_of(Output output, const Setup& setup);
+/// Whether a run set up like this has the step at all: no start volume without gas at the start, no pressure at the
+/// bench from a weather report where the barometer stands on the bench.
+bool is_asked(Output output, const Setup& setup);
 
 }  // namespace overwater

@@ -42,6 +42,14 @@ public:
         const double root = std::sqrt(a.value_);
         return combined(root, a, 0.5 / root, a, 0.0);
     }
+    friend Dual exp(const Dual& a) {
+        const double value = std::exp(a.value_);
+        return combined(value, a, value, a, 0.0);
+    }
+    friend Dual pow(const Dual& a, double exponent) {
+        const double value = std::pow(a.value_, exponent);
+        return combined(value, a, exponent * value / a.value_, a, 0.0);
+    }
     friend constexpr Dual min(const Dual& a, const Dual& b) { return b.value_ < a.value_ ? b : a; }
 
 private:

@@ -3,7 +3,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/matter/air.hpp"
 #include "core/matter/constants.hpp"
+#include "core/matter/gas.hpp"
 #include "core/matter/water.hpp"
 #include "core/result/measured.hpp"
 #include "core/result/method.hpp"
@@ -25,10 +27,12 @@ public:
     }
 
     Outcome<Real> run() {
-        if (wants(Output::gas_volume)) set(Output::gas_volume, gas_volume());
+        water();
         pressures();
+        volumes();
         amounts();
         results();
+        comparison();
         return out_;
     }
 
@@ -37,11 +41,13 @@ private:
     using P = Quantity<dimension::Pressure, Real>;
     using N = Quantity<dimension::Amount, Real>;
     using T = Quantity<dimension::TemperatureDifference, Real>;
+    using Vm = Quantity<dimension::MolarVolume, Real>;
 
     /// An exact number of the formulas, with its name.
     Real exact(Constant which, double value) const { return constant(in_[Input::gravity], which, value); }
 
     bool wants(Output o) const { return out_.ready.has(o); }
+    bool has(Field f) const { return setup_.present.has(f); }
 
     template <class D>
     void set(Output o, Quantity<D, Real> q) {
@@ -51,89 +57,168 @@ private:
     Quantity<D, Real> get(Output o) const {
         return Quantity<D, Real>::si(out_[o]);
     }
+    P pressure_of(Output o) const { return get<dimension::Pressure>(o); }
+    V volume_of(Output o) const { return get<dimension::Volume>(o); }
+    N amount_of(Output o) const { return get<dimension::Amount>(o); }
+
+    /// Section 2. One temperature serves the gas law, the vapour and the density of the column.
+    void water() {
+        const Temperature<Real> t = in_.temperature();
+        if (wants(Output::absolute_temperature)) {
+            set(Output::absolute_temperature,
+                T::si(t.in_celsius() + exact(Constant::celsius_zero, celsius_zero_in_kelvin)));
+        }
+        if (wants(Output::water_vapour_pressure)) set(Output::water_vapour_pressure, vapour());
+        if (wants(Output::water_density)) {
+            set(Output::water_density, Quantity<dimension::Density, Real>::si(looked_up(
+                                           Function::water_density, t.in_celsius(), water_density(t).si())));
+        }
+    }
+
+    /// A value from a table or a book was looked up at this temperature: it keeps the formula's slope, so that a doubt of
+    /// the temperature still is a doubt of the vapour.
+    P vapour() const {
+        const Temperature<Real> t = in_.temperature();
+        const P formula = water_vapour_pressure(t);
+        if (setup_.vapour != VapourFrom::looked_up) {
+            return P::si(looked_up(Function::water_vapour_pressure, t.in_celsius(), formula.si()));
+        }
+        const double there = water_vapour_pressure(Temperature<>::celsius(setup_.vapour_looked_up_at)).si();
+        return P::si(looked_up(Function::vapour_table, t.in_celsius(),
+                               in_[Input::vapour_value] + (formula.si() - Real(there))));
+    }
+
+    void pressures() {
+        if (wants(Output::pressure_at_bench)) set(Output::pressure_at_bench, pressure_at_bench());
+        if (wants(Output::column_pressure)) set(Output::column_pressure, column(Input::level_difference));
+        if (wants(Output::dry_gas_pressure)) {
+            set(Output::dry_gas_pressure, dry(pressure_of(Output::column_pressure)));
+        }
+        if (wants(Output::start_dry_pressure)) {
+            set(Output::start_dry_pressure, dry(column(Input::start_level_difference)));
+        }
+    }
+
+    /// The barometer's reading, or what a weather report's comes to at the bench.
+    P barometer() const {
+        return setup_.pressure_kind == PressureKind::at_the_bench ? in_.pressure(Input::barometer)
+                                                                  : pressure_of(Output::pressure_at_bench);
+    }
+
+    P pressure_at_bench() const {
+        using std::exp;
+        using std::pow;
+        const Real reported = in_[Input::barometer];
+        const Real height = in_[Input::height_above_sea_level];
+        const Real lapse = exact(Constant::lapse_rate, atmosphere_lapse_rate);
+        if (setup_.pressure_kind == PressureKind::altimeter_setting) {
+            // The standard atmosphere inverted exactly (US Standard Atmosphere 1976 = ICAO Doc 7488).
+            const Real p0 = exact(Constant::pressure_at_sea_level, standard_atmosphere.si());
+            const Real t0 = exact(Constant::sea_level_temperature, atmosphere_sea_level_kelvin);
+            return P::si(p0 * pow(pow(reported / p0, 1.0 / atmosphere_exponent) - lapse * height / t0,
+                                  atmosphere_exponent));
+        }
+        // Reduced with the mean temperature of the layer, which is that of the air outside plus half the height's lapse.
+        const Real outside = in_[Input::outdoor_temperature] + exact(Constant::celsius_zero, celsius_zero_in_kelvin);
+        const Real mean = outside + lapse * height / exact(Constant::two, 2.0);
+        return P::si(reported * exp(-(exact(Constant::free_fall, standard_gravity.si()) * height /
+                                      (exact(Constant::air_gas_constant, atmosphere_air_gas_constant) * mean))));
+    }
+
+    P column(Input level) const {
+        if (setup_.liquid_stands == LiquidStands::level) return P::si(exact(Constant::level_column, 0.0));
+        return get<dimension::Density>(Output::water_density) *
+               in_.template as<dimension::Acceleration>(Input::gravity) * in_.template as<dimension::Length>(level);
+    }
+
+    P dry(P column) const {
+        P p = barometer();
+        if (setup_.liquid_stands != LiquidStands::level && method_.column != Method::Column::ignored) {
+            const bool inside = setup_.liquid_stands == LiquidStands::higher_inside;
+            const bool subtract = inside == (method_.column == Method::Column::right);
+            p = subtract ? p - column : p + column;
+        }
+        if (setup_.vapour == VapourFrom::not_subtracted || method_.vapour == Method::Vapour::ignored) return p;
+        const P vapour = pressure_of(Output::water_vapour_pressure);
+        return method_.vapour == Method::Vapour::added ? p + vapour : p - vapour;
+    }
 
     /// Section 1. An upside-down scale counts from the open end: volume = capacity - reading + end space. A scale with 0
     /// at the closed end has counted its end already.
-    V gas_volume() const {
-        const V reading = in_.volume(Input::scale_reading);
+    V room_above(Input mark) const {
+        const V reading = in_.volume(mark);
         if (setup_.closed_end == ClosedEnd::zero) return reading;
-        const bool end_space =
-            setup_.present.has(Field::end_space) && method_.volume != Method::Volume::end_space_ignored;
+        const bool end_space = has(Field::end_space) && method_.volume != Method::Volume::end_space_ignored;
         const V seen = method_.volume == Method::Volume::reading_taken_as_gas
                            ? reading
                            : in_.volume(Input::tube_capacity) - reading;
         return end_space ? seen + in_.volume(Input::end_space) : seen;
     }
 
-    /// Section 2. One temperature serves the gas law, the vapour and the density of the column.
-    void pressures() {
-        const Temperature<Real> t = in_.temperature();
-        if (wants(Output::absolute_temperature)) {
-            set(Output::absolute_temperature,
-                T::si(t.in_celsius() + exact(Constant::celsius_zero, celsius_zero_in_kelvin)));
-        }
-        if (wants(Output::water_vapour_pressure)) {
-            set(Output::water_vapour_pressure,
-                P::si(looked_up(Function::water_vapour_pressure, t.in_celsius(), water_vapour_pressure(t).si())));
-        }
-        if (wants(Output::water_density)) {
-            set(Output::water_density, Quantity<dimension::Density, Real>::si(looked_up(
-                                           Function::water_density, t.in_celsius(), water_density(t).si())));
-        }
-        if (wants(Output::column_pressure)) set(Output::column_pressure, column());
-        if (wants(Output::dry_gas_pressure)) set(Output::dry_gas_pressure, dry_gas_pressure());
+    /// The ring of liquid above the lowest point of the meniscus counts as gas nowhere: an upright scale added it, the
+    /// inverted tube has it outside the gas. It cancels where the start was read on the same scale.
+    V end_room() const {
+        const V room = room_above(Input::scale_reading);
+        if (!setup_.ring_known || setup_.start == Start::reading) return room;
+        return room - exact(Constant::two, 2.0) * in_.volume(Input::meniscus_ring);
     }
 
-    P column() const {
-        if (setup_.liquid_stands == LiquidStands::level) return P::si(exact(Constant::level_column, 0.0));
-        return get<dimension::Density>(Output::water_density) * in_.template as<dimension::Acceleration>(Input::gravity) *
-               in_.template as<dimension::Length>(Input::level_difference);
-    }
-
-    P dry_gas_pressure() const {
-        const P barometer = in_.pressure(Input::barometer);
-        const P vapour = get<dimension::Pressure>(Output::water_vapour_pressure);
-        P p = barometer;
-        if (setup_.liquid_stands != LiquidStands::level && method_.column != Method::Column::ignored) {
-            const P column = get<dimension::Pressure>(Output::column_pressure);
-            const bool inside = setup_.liquid_stands == LiquidStands::higher_inside;
-            const bool subtract = inside == (method_.column == Method::Column::right);
-            p = subtract ? p - column : p + column;
+    void volumes() {
+        if (wants(Output::gas_at_end)) set(Output::gas_at_end, end_room());
+        if (wants(Output::gas_at_start)) {
+            set(Output::gas_at_start, setup_.start == Start::bubble ? in_.volume(Input::starting_bubble)
+                                                                    : room_above(Input::start_reading));
         }
-        if (!setup_.vapour_subtracted || method_.vapour == Method::Vapour::ignored) return p;
-        return method_.vapour == Method::Vapour::added ? p + vapour : p - vapour;
+        if (!wants(Output::gas_volume)) return;
+        if (setup_.start == Start::nothing) {
+            set(Output::gas_volume, end_room());
+            return;
+        }
+        // n RT = (p_end - p_w) V_end - (p_start - p_w) V_start
+        const V start = volume_of(Output::gas_at_start);
+        const V counted = setup_.start_level_known
+                              ? start * (pressure_of(Output::start_dry_pressure) / pressure_of(Output::dry_gas_pressure))
+                                            .si()
+                              : start;
+        set(Output::gas_volume, volume_of(Output::gas_at_end) - counted);
     }
 
     /// Section 3. Two steps: the metal weighed, and the gas it gives; the scarcer of metal and acid sets the gas.
     void amounts() {
         using std::min;
-        const auto molar_mass = in_.template as<dimension::MolarMass>(Input::molar_mass);
+        if (wants(Output::mass)) set(Output::mass, derived_mass());
         if (wants(Output::amount_of_metal)) {
-            auto mass = in_.template as<dimension::Mass>(Input::mass_of_metal);
-            if (setup_.present.has(Field::purity)) mass = in_[Input::purity] * mass;
-            set(Output::amount_of_metal, mass / molar_mass);
+            auto mass = setup_.mass_from == MassFrom::weighed ? in_.template as<dimension::Mass>(Input::mass_of_metal)
+                                                              : get<dimension::Mass>(Output::mass);
+            if (has(Field::purity)) mass = in_[Input::purity] * mass;
+            set(Output::amount_of_metal, mass / in_.template as<dimension::MolarMass>(Input::molar_mass));
         }
-        const N metal = get<dimension::Amount>(Output::amount_of_metal);
+        const N metal = amount_of(Output::amount_of_metal);
         const Real acid_per_metal = exact(Constant::acid_per_metal, setup_.acid_per_metal);
         const auto concentration = in_.template as<dimension::Concentration>(Input::acid_concentration);
         if (wants(Output::amount_of_acid)) {
             set(Output::amount_of_acid, concentration * in_.volume(Input::acid_volume));
         }
         if (wants(Output::acid_needed)) set(Output::acid_needed, acid_per_metal * metal);
-        const N needed = get<dimension::Amount>(Output::acid_needed);
+        const N needed = amount_of(Output::acid_needed);
         if (wants(Output::acid_volume_needed)) set(Output::acid_volume_needed, needed / concentration);
-        if (wants(Output::acid_excess)) {
-            set(Output::acid_excess, get<dimension::Amount>(Output::amount_of_acid) / needed);
+        if (wants(Output::acid_excess)) set(Output::acid_excess, amount_of(Output::amount_of_acid) / needed);
+        if (!wants(Output::amount_of_gas)) return;
+        const N from_metal = gas_ratio() * metal;
+        if (!setup_.acid_limits) {
+            set(Output::amount_of_gas, from_metal);
+            return;
         }
-        if (wants(Output::amount_of_gas)) {
-            const N from_metal = gas_ratio() * metal;
-            if (setup_.acid_limits) {
-                const N from_acid = gas_ratio() * (get<dimension::Amount>(Output::amount_of_acid) / acid_per_metal);
-                set(Output::amount_of_gas, N::si(min(from_metal.si(), from_acid.si())));
-            } else {
-                set(Output::amount_of_gas, from_metal);
-            }
+        const N from_acid = gas_ratio() * (amount_of(Output::amount_of_acid) / acid_per_metal);
+        set(Output::amount_of_gas, N::si(min(from_metal.si(), from_acid.si())));
+    }
+
+    Quantity<dimension::Mass, Real> derived_mass() const {
+        if (setup_.mass_from == MassFrom::ribbon) {
+            return in_.template as<dimension::Length>(Input::ribbon_length) *
+                   in_.template as<dimension::LinearDensity>(Input::mass_per_metre);
         }
+        return in_.template as<dimension::Mass>(Input::mass_before) - in_.template as<dimension::Mass>(Input::mass_after);
     }
 
     Real gas_ratio() const {
@@ -143,42 +228,67 @@ private:
         return exact(Constant::gas_per_metal, setup_.gas_per_metal * slip);
     }
 
-    /// Section 4. Bench outputs, the conversion to standard conditions and the comparison.
+    T standard_kelvin() const {
+        return T::si(exact(Constant::standard_temperature, setup_.standard_celsius + celsius_zero_in_kelvin));
+    }
+    P standard_pressure() const { return P::si(exact(Constant::standard_pressure, setup_.standard_pressure)); }
+
+    /// Section 4. Bench outputs and the conversion to standard conditions.
     void results() {
-        const V volume = get<dimension::Volume>(Output::gas_volume);
-        const N gas = get<dimension::Amount>(Output::amount_of_gas);
-        const P dry = get<dimension::Pressure>(Output::dry_gas_pressure);
+        const V volume = volume_of(Output::gas_volume);
+        const N gas = amount_of(Output::amount_of_gas);
+        const P dry = pressure_of(Output::dry_gas_pressure);
         const T kelvin = get<dimension::TemperatureDifference>(Output::absolute_temperature);
-        const T standard_kelvin = T::si(exact(Constant::standard_temperature,
-                                                       setup_.standard_celsius + celsius_zero_in_kelvin));
-        const P standard_pressure = P::si(exact(Constant::standard_pressure, setup_.standard_pressure));
         if (wants(Output::molar_volume_bench)) set(Output::molar_volume_bench, volume / gas);
         if (wants(Output::dry_gas_at_barometer)) {
-            set(Output::dry_gas_at_barometer, (volume / gas) * (dry / in_.pressure(Input::barometer)));
+            set(Output::dry_gas_at_barometer, (volume / gas) * (dry / barometer()));
         }
-        if (wants(Output::molar_volume_standard)) {
-            const auto by_pressure = method_.conversion == Method::Conversion::pressure_upside_down
-                                         ? standard_pressure / dry
-                                         : dry / standard_pressure;
-            const auto by_temperature = method_.conversion == Method::Conversion::temperature_upside_down
-                                            ? kelvin / standard_kelvin
-                                            : standard_kelvin / kelvin;
-            const auto bench = volume / gas;
-            set(Output::molar_volume_standard,
-                method_.conversion == Method::Conversion::none ? bench : bench * by_pressure * by_temperature);
+        if (wants(Output::compression_factor)) set(Output::compression_factor, compression(kelvin, dry));
+        if (wants(Output::standard_compression_factor)) {
+            set(Output::standard_compression_factor, compression(standard_kelvin(), standard_pressure()));
         }
+        if (wants(Output::molar_volume_standard)) set(Output::molar_volume_standard, converted(volume / gas));
         if (wants(Output::gas_constant)) set(Output::gas_constant, (dry * volume) / (gas * kelvin));
-        if (wants(Output::accepted_value)) {
-            const auto r =
-                Quantity<dimension::MolarEntropy, Real>::si(exact(Constant::molar_gas_constant, gas_constant.si()));
-            set(Output::accepted_value, (r * standard_kelvin) / standard_pressure);
-        }
-        if (wants(Output::percent_error)) {
-            const auto found = get<dimension::MolarVolume>(Output::molar_volume_standard);
-            const auto accepted = get<dimension::MolarVolume>(Output::accepted_value);
-            // 100 % is the number 1: it stands in the formula so that the unit does.
-            set(Output::percent_error, exact(Constant::hundred_percent, 1.0) * ((found - accepted) / accepted));
-        }
+    }
+
+    Quantity<dimension::One, Real> compression(T kelvin, P pressure) const {
+        return Quantity<dimension::One, Real>::si(
+            looked_up(Function::compression_factor, kelvin.si(),
+                      compression_factor_hydrogen(kelvin.si(), pressure.si())));
+    }
+
+    Vm converted(Vm bench) const {
+        if (method_.conversion == Method::Conversion::none) return bench;
+        const P dry = pressure_of(Output::dry_gas_pressure);
+        const T kelvin = get<dimension::TemperatureDifference>(Output::absolute_temperature);
+        const auto by_pressure = method_.conversion == Method::Conversion::pressure_upside_down
+                                     ? standard_pressure() / dry
+                                     : dry / standard_pressure();
+        const auto by_temperature = method_.conversion == Method::Conversion::temperature_upside_down
+                                        ? kelvin / standard_kelvin()
+                                        : standard_kelvin() / kelvin;
+        const Vm ideal = bench * by_pressure * by_temperature;
+        if (!setup_.real_gas) return ideal;
+        return ideal * (get<dimension::One>(Output::standard_compression_factor) /
+                        get<dimension::One>(Output::compression_factor));
+    }
+
+    void comparison() {
+        if (wants(Output::accepted_value)) set(Output::accepted_value, accepted());
+        if (!wants(Output::percent_error)) return;
+        const Vm found = get<dimension::MolarVolume>(setup_.converted ? Output::molar_volume_standard
+                                                                      : Output::molar_volume_bench);
+        const Vm accepted = get<dimension::MolarVolume>(Output::accepted_value);
+        // 100 % is the number 1: it stands in the formula so that the unit does.
+        set(Output::percent_error, exact(Constant::hundred_percent, 1.0) * ((found - accepted) / accepted));
+    }
+
+    Vm accepted() const {
+        if (setup_.accepted_typed) return in_.template as<dimension::MolarVolume>(Input::accepted_value);
+        const auto r =
+            Quantity<dimension::MolarEntropy, Real>::si(exact(Constant::molar_gas_constant, gas_constant.si()));
+        const Vm ideal = (r * standard_kelvin()) / standard_pressure();
+        return setup_.real_gas ? ideal * get<dimension::One>(Output::standard_compression_factor) : ideal;
     }
 
     const Measured<Real>& in_;

@@ -11,29 +11,112 @@ OutputSet outputs(Outputs... list) {
     return set;
 }
 
-FieldSet volume_fields(const Setup& setup) {
-    FieldSet fields = FieldSet::of(Field::number_at_closed_end, Field::scale_reading);
+Needs scale_needs(const Setup& setup, Field mark) {
+    FieldSet fields = FieldSet::of(Field::number_at_closed_end, mark);
     if (setup.closed_end != ClosedEnd::zero) fields.add(Field::tube_capacity);
-    return fields;
+    return {fields, {}};
 }
 
-Needs column_needs(const Setup& setup) {
+Needs volume_needs(const Setup& setup) {
+    if (setup.start == Start::nothing) return scale_needs(setup, Field::scale_reading);
+    Needs needs{{}, outputs(Output::gas_at_end, Output::gas_at_start)};
+    if (setup.start_level_known) {
+        needs.outputs.add(Output::start_dry_pressure);
+        needs.outputs.add(Output::dry_gas_pressure);
+    }
+    return needs;
+}
+
+Needs column_needs(const Setup& setup, Field level) {
     if (setup.liquid_stands == LiquidStands::level) return {FieldSet::of(Field::liquid_stands), {}};
-    return {FieldSet::of(Field::liquid_stands, Field::level_difference), outputs(Output::water_density)};
+    return {FieldSet::of(Field::liquid_stands, level), outputs(Output::water_density)};
+}
+
+void add_barometer(Needs& needs, const Setup& setup) {
+    if (setup.pressure_kind == PressureKind::at_the_bench) {
+        needs.fields.add(Field::barometer);
+    } else {
+        needs.outputs.add(Output::pressure_at_bench);
+    }
+}
+
+Needs dry_needs(const Setup& setup, Needs column) {
+    add_barometer(column, setup);
+    if (setup.vapour != VapourFrom::not_subtracted) column.outputs.add(Output::water_vapour_pressure);
+    return column;
+}
+
+Needs mass_needs(const Setup& setup) {
+    switch (setup.mass_from) {
+        case MassFrom::by_difference: return {FieldSet::of(Field::mass_before, Field::mass_after), {}};
+        case MassFrom::ribbon: return {FieldSet::of(Field::ribbon_length, Field::mass_per_metre), {}};
+        case MassFrom::weighed: break;
+    }
+    return {FieldSet::of(Field::mass_of_metal), {}};
+}
+
+Needs metal_needs(const Setup& setup) {
+    Needs needs{FieldSet::of(Field::metal), {}};
+    if (setup.mass_from == MassFrom::weighed) {
+        needs.fields.add(Field::mass_of_metal);
+    } else {
+        needs.outputs.add(Output::mass);
+    }
+    return needs;
+}
+
+Needs standard_needs(const Setup& setup) {
+    Needs needs{{}, outputs(Output::gas_volume, Output::amount_of_gas, Output::dry_gas_pressure,
+                            Output::absolute_temperature)};
+    if (setup.real_gas) {
+        needs.outputs.add(Output::compression_factor);
+        needs.outputs.add(Output::standard_compression_factor);
+    }
+    return needs;
+}
+
+Needs at_barometer_needs(const Setup& setup) {
+    Needs needs{{}, outputs(Output::gas_volume, Output::amount_of_gas, Output::dry_gas_pressure)};
+    add_barometer(needs, setup);
+    return needs;
 }
 
 }  // namespace
 
+bool is_asked(Output output, const Setup& setup) {
+    switch (output) {
+        case Output::pressure_at_bench: return setup.pressure_kind != PressureKind::at_the_bench;
+        case Output::start_dry_pressure: return setup.start != Start::nothing && setup.start_level_known;
+        case Output::gas_at_end:
+        case Output::gas_at_start: return setup.start != Start::nothing;
+        case Output::mass: return setup.mass_from != MassFrom::weighed;
+        case Output::compression_factor:
+        case Output::standard_compression_factor: return setup.real_gas;
+        default: return true;
+    }
+}
+
 Needs needs_of(Output output, const Setup& setup) {
     switch (output) {
-        case Output::gas_volume: return {volume_fields(setup), {}};
         case Output::absolute_temperature:
-        case Output::water_vapour_pressure:
         case Output::water_density: return {FieldSet::of(Field::temperature), {}};
-        case Output::column_pressure: return column_needs(setup);
-        case Output::dry_gas_pressure:
-            return {FieldSet::of(Field::barometer), outputs(Output::water_vapour_pressure, Output::column_pressure)};
-        case Output::amount_of_metal: return {FieldSet::of(Field::mass_of_metal, Field::metal), {}};
+        case Output::water_vapour_pressure:
+            return {setup.vapour == VapourFrom::looked_up
+                        ? FieldSet::of(Field::temperature, Field::own_vapour_pressure)
+                        : FieldSet::of(Field::temperature),
+                    {}};
+        case Output::pressure_at_bench: return {FieldSet::of(Field::barometer, Field::height_above_sea_level), {}};
+        case Output::column_pressure: return column_needs(setup, Field::level_difference);
+        case Output::dry_gas_pressure: return dry_needs(setup, {{}, outputs(Output::column_pressure)});
+        case Output::start_dry_pressure:
+            return dry_needs(setup, column_needs(setup, Field::start_level_difference));
+        case Output::gas_at_end: return scale_needs(setup, Field::scale_reading);
+        case Output::gas_at_start:
+            return setup.start == Start::bubble ? Needs{FieldSet::of(Field::starting_bubble), {}}
+                                                : scale_needs(setup, Field::start_reading);
+        case Output::gas_volume: return volume_needs(setup);
+        case Output::mass: return mass_needs(setup);
+        case Output::amount_of_metal: return metal_needs(setup);
         case Output::amount_of_acid: return {FieldSet::of(Field::acid_volume, Field::acid_concentration), {}};
         case Output::acid_needed: return {FieldSet::of(Field::acid), outputs(Output::amount_of_metal)};
         case Output::acid_volume_needed:
@@ -43,14 +126,20 @@ Needs needs_of(Output output, const Setup& setup) {
             return {{}, setup.acid_limits ? outputs(Output::amount_of_metal, Output::amount_of_acid)
                                           : outputs(Output::amount_of_metal)};
         case Output::molar_volume_bench: return {{}, outputs(Output::gas_volume, Output::amount_of_gas)};
-        case Output::dry_gas_at_barometer:
-            return {{}, outputs(Output::gas_volume, Output::amount_of_gas, Output::dry_gas_pressure)};
-        case Output::molar_volume_standard:
+        case Output::dry_gas_at_barometer: return at_barometer_needs(setup);
+        case Output::compression_factor:
+            return {{}, outputs(Output::absolute_temperature, Output::dry_gas_pressure)};
+        case Output::standard_compression_factor: return {};
+        case Output::molar_volume_standard: return standard_needs(setup);
         case Output::gas_constant:
             return {{}, outputs(Output::gas_volume, Output::amount_of_gas, Output::dry_gas_pressure,
                                 Output::absolute_temperature)};
-        case Output::accepted_value: return {};
-        case Output::percent_error: return {{}, outputs(Output::molar_volume_standard, Output::accepted_value)};
+        case Output::accepted_value:
+            if (setup.accepted_typed) return {FieldSet::of(Field::accepted_value), {}};
+            return setup.real_gas ? Needs{{}, outputs(Output::standard_compression_factor)} : Needs{};
+        case Output::percent_error:
+            return {{}, setup.converted ? outputs(Output::molar_volume_standard, Output::accepted_value)
+                                        : outputs(Output::molar_volume_bench, Output::accepted_value)};
         case Output::count: break;
     }
     return {};

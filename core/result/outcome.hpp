@@ -9,17 +9,22 @@
 
 namespace overwater {
 
-/// What is computed from the readings, in the order of the working (method.md, sections 1 to 4).
+/// What is computed from the readings, each after those it needs (method.md, sections 1 to 4).
 // g++ 12 takes an enumerator for a shadow of the constant of matter/constants.hpp, though it has a scope of its own.
 #pragma GCC diagnostic push
 #pragma GCC diagnostic ignored "-Wshadow"
 enum class Output : std::uint8_t {
-    gas_volume,
     absolute_temperature,
     water_vapour_pressure,
     water_density,
+    pressure_at_bench,  ///< from a weather report; else the barometer's reading is it
     column_pressure,
     dry_gas_pressure,
+    start_dry_pressure,  ///< of the gas there at the start
+    gas_at_end,          ///< room the gas takes in the end, gas there at the start included
+    gas_at_start,
+    gas_volume,
+    mass,  ///< of the metal, by difference or from the ribbon
     amount_of_metal,
     amount_of_acid,
     acid_needed,
@@ -28,6 +33,8 @@ enum class Output : std::uint8_t {
     amount_of_gas,
     molar_volume_bench,
     dry_gas_at_barometer,
+    compression_factor,           ///< Z of the gas at the bench, for a real accepted value
+    standard_compression_factor,  ///< Z at the standard conditions
     molar_volume_standard,
     gas_constant,
     accepted_value,
@@ -39,20 +46,25 @@ enum class Output : std::uint8_t {
 inline constexpr std::size_t output_count = static_cast<std::size_t>(Output::count);
 
 inline constexpr std::array<std::string_view, output_count> output_names{
-    "gas_volume",         "absolute_temperature", "water_vapour_pressure", "water_density",        "column_pressure",
-    "dry_gas_pressure",   "amount_of_metal",      "amount_of_acid",        "acid_needed",          "acid_volume_needed",
-    "acid_excess",        "amount_of_gas",        "molar_volume_bench",    "dry_gas_at_barometer", "molar_volume_standard",
-    "gas_constant",       "accepted_value",       "percent_error"};
+    "absolute_temperature",        "water_vapour_pressure", "water_density",      "pressure_at_bench",
+    "column_pressure",             "dry_gas_pressure",      "start_dry_pressure", "gas_at_end",
+    "gas_at_start",                "gas_volume",            "mass",               "amount_of_metal",
+    "amount_of_acid",              "acid_needed",           "acid_volume_needed", "acid_excess",
+    "amount_of_gas",               "molar_volume_bench",    "dry_gas_at_barometer", "compression_factor",
+    "standard_compression_factor", "molar_volume_standard", "gas_constant",       "accepted_value",
+    "percent_error"};
 
 constexpr std::string_view name_of(Output output) { return output_names[static_cast<std::size_t>(output)]; }
 
 /// The unit each output is shown in where no convention says otherwise.
 inline constexpr std::array<UnitId, output_count> output_units{
-    UnitId::millilitre,     UnitId::kelvin,         UnitId::kilopascal,     UnitId::kilogram_per_cubic_metre,
-    UnitId::kilopascal,     UnitId::kilopascal,     UnitId::millimole,      UnitId::millimole,
-    UnitId::millimole,      UnitId::millilitre,     UnitId::none,           UnitId::millimole,
-    UnitId::litre_per_mole, UnitId::litre_per_mole, UnitId::litre_per_mole, UnitId::joule_per_mole_kelvin,
-    UnitId::litre_per_mole, UnitId::percent};
+    UnitId::kelvin,         UnitId::kilopascal,     UnitId::kilogram_per_cubic_metre, UnitId::kilopascal,
+    UnitId::kilopascal,     UnitId::kilopascal,     UnitId::kilopascal,               UnitId::millilitre,
+    UnitId::millilitre,     UnitId::millilitre,     UnitId::gram,                     UnitId::millimole,
+    UnitId::millimole,      UnitId::millimole,      UnitId::millilitre,               UnitId::none,
+    UnitId::millimole,      UnitId::litre_per_mole, UnitId::litre_per_mole,           UnitId::none,
+    UnitId::none,           UnitId::litre_per_mole, UnitId::joule_per_mole_kelvin,    UnitId::litre_per_mole,
+    UnitId::percent};
 
 constexpr UnitId unit_of(Output output) { return output_units[static_cast<std::size_t>(output)]; }
 

@@ -36,6 +36,12 @@ public:
     friend Pack sqrt(const Pack& a) {
         return each(a, a, [](double x, double) { return std::sqrt(x); });
     }
+    friend Pack exp(const Pack& a) {
+        return each(a, a, [](double x, double) { return std::exp(x); });
+    }
+    friend Pack pow(const Pack& a, double exponent) {
+        return each(a, a, [exponent](double x, double) { return std::pow(x, exponent); });
+    }
     friend constexpr Pack min(const Pack& a, const Pack& b) {
         return each(a, b, [](double x, double y) { return y < x ? y : x; });
     }

@@ -14,6 +14,12 @@ enum class Constant : std::uint8_t {
     standard_temperature,  ///< kelvin, by convention
     standard_pressure,     ///< pascal, by convention
     molar_gas_constant,
+    pressure_at_sea_level,  ///< pascal, at sea level in the standard atmosphere
+    sea_level_temperature,  ///< kelvin, there
+    lapse_rate,             ///< kelvin a metre, there
+    air_gas_constant,       ///< J/(kg K), of dry air
+    free_fall,              ///< m/s², standard
+    two,                    ///< a plain 2 of a formula
     gas_per_metal,   ///< mole ratio
     acid_per_metal,  ///< mole ratio
     hundred_percent,  ///< 1
@@ -22,7 +28,12 @@ enum class Constant : std::uint8_t {
 };
 
 /// What one would look up in a table: shown as a value with its argument, not as a formula of its own.
-enum class Function : std::uint8_t { water_vapour_pressure, water_density };
+enum class Function : std::uint8_t {
+    water_vapour_pressure,
+    water_density,
+    vapour_table,       ///< a class's table, or a value looked up by the person
+    compression_factor  ///< Z = 1 + B p/(R T)
+};
 
 /// `like` is any number of the computation: a traced constant is recorded in its trace.
 template <class Real>

@@ -30,6 +30,8 @@ double recomputed(const Trace& trace, std::int32_t index) {
         case Kind::quotient: return a() / b();
         case Kind::negative: return -a();
         case Kind::square_root: return std::sqrt(a());
+        case Kind::exponential: return std::exp(a());
+        case Kind::power: return std::pow(a(), b());
         case Kind::smaller: {
             const double first = a();
             const double second = b();

@@ -23,6 +23,8 @@ struct TraceNode {
         quotient,
         negative,
         square_root,
+        exponential,
+        power,  ///< `a` to the literal power `b`
         smaller,
         step,      ///< the named output `output`, whose expression is `a`
         looked_up  ///< `function` of `a`, whose own computation is `b`
@@ -87,6 +89,12 @@ public:
     friend Traced operator-(const Traced& a) { return combined(TraceNode::Kind::negative, a, a, -a.value()); }
     friend Traced sqrt(const Traced& a) {
         return combined(TraceNode::Kind::square_root, a, a, std::sqrt(a.value()));
+    }
+    friend Traced exp(const Traced& a) {
+        return combined(TraceNode::Kind::exponential, a, a, std::exp(a.value()));
+    }
+    friend Traced pow(const Traced& a, double exponent) {
+        return combined(TraceNode::Kind::power, a, Traced(exponent), std::pow(a.value(), exponent));
     }
     friend Traced min(const Traced& a, const Traced& b) {
         return combined(TraceNode::Kind::smaller, a, b, b.value() < a.value() ? b.value() : a.value());
