@@ -145,6 +145,6 @@ int main(int count, char** words) {
     bool all_read = true;
     for (const std::string& source : sources) all_read = evaluate_one(source, layout) && all_read;
     // A full disk or a closed pipe must not look like success.
-    if (std::fflush(stdout) != 0) return 2;
+    if (std::fflush(stdout) != 0 || std::ferror(stdout) != 0) return 2;
     return all_read ? 0 : 2;
 }

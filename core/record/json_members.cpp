@@ -80,10 +80,16 @@ void JsonMembers::texts(std::string_view name, std::vector<std::string>& into) {
 }
 
 std::string JsonMembers::kept() const {
-    Json rest = Json::object();
+    // In the order of their names: equal records then have equal texts, wherever the members stood.
+    std::vector<std::pair<std::string_view, const Json*>> others;
     for (const auto& [name, value] : object_.items()) {
-        if (std::find(understood_.begin(), understood_.end(), name) == understood_.end()) rest[name] = value;
+        if (std::find(understood_.begin(), understood_.end(), name) == understood_.end()) {
+            others.emplace_back(name, &value);
+        }
     }
+    std::sort(others.begin(), others.end());
+    Json rest = Json::object();
+    for (const auto& [name, value] : others) rest[std::string{name}] = *value;
     return rest.empty() ? std::string{} : compact_text(rest);
 }
 

@@ -87,10 +87,10 @@ void read_change(const Json& object, const JsonPlace& place, Complaints& complai
 
 Json change_json(const Change& change) {
     Json json = Json::object();
-    json["time"] = change.time;
+    put_text(json, "time", change.time);
     if (change.run >= 0) json["run"] = change.run;
-    json["field"] = change.field;
-    json["text"] = change.text;
+    put_text(json, "field", change.field);
+    put_text(json, "text", change.text);
     add_kept(json, change.kept);
     return json;
 }
