@@ -146,11 +146,11 @@ struct Brush {
     }
 };
 
-} // namespace
+}  // namespace
 
 float baseline_below_top(ImFont* font, float size) {
     const ImFontBaked* baked = font->GetFontBaked(size);
-    return std::round(baked->Ascent) * size / baked->Size; // glyphs are laid out on the rounded ascent
+    return std::round(baked->Ascent) * size / baked->Size;  // glyphs are laid out on the rounded ascent
 }
 
 void paint_text(ImDrawList& list, const Fonts& fonts, Point baseline, const char* begin, const char* end, ImU32 colour,
@@ -194,4 +194,4 @@ void paint(const Picture& picture, Point origin, const Theme& theme, ImDrawList&
     list._FringeScale = fringe;
 }
 
-} // namespace overwater
+}  // namespace overwater

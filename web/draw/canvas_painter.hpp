@@ -37,4 +37,4 @@ void paint_text(ImDrawList& list, const Fonts& fonts, Point baseline, const char
 void paint(const Picture& picture, Point origin, const Theme& theme, ImDrawList& list, const Fonts& fonts,
            float pixel_scale = 1);
 
-} // namespace overwater
+}  // namespace overwater

@@ -14,7 +14,7 @@ constexpr float most_strokes = 4000;
 
 Point between(Point a, Point b, float t) { return {a.x + (b.x - a.x) * t, a.y + (b.y - a.y) * t}; }
 
-} // namespace
+}  // namespace
 
 std::vector<Segment> hatch_segments(const std::vector<Point>& outline, float spacing) {
     std::vector<Segment> strokes;
@@ -54,7 +54,7 @@ float gap_length(float width) { return std::max(3.0f, 2 * width); }
 std::vector<Segment> dash_segments(const std::vector<Point>& points, float dash, float gap) {
     std::vector<Segment> dashes;
     if (!(dash > 0) || !(gap > 0)) return dashes;
-    float left = dash; // of the current dash or gap
+    float left = dash;  // of the current dash or gap
     bool drawing = true;
     for (std::size_t i = 0; i + 1 < points.size(); ++i) {
         const Point a = points[i];
@@ -118,4 +118,4 @@ void push_apart(std::vector<float>& centres, const std::vector<float>& half_size
     }
 }
 
-} // namespace overwater
+}  // namespace overwater

@@ -33,4 +33,4 @@ std::vector<Point> arc(Point centre, float radius_x, float radius_y, float from,
 /// down and up can.
 void push_apart(std::vector<float>& centres, const std::vector<float>& half_sizes, float low, float high);
 
-} // namespace overwater
+}  // namespace overwater

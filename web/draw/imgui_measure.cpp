@@ -7,4 +7,4 @@ float ImguiMeasure::width(std::string_view words, Face face, float size) const {
     return fonts_.of(face)->CalcTextSizeA(size, 1e9f, 0, words.data(), words.data() + words.size()).x;
 }
 
-} // namespace overwater
+}  // namespace overwater

@@ -15,4 +15,4 @@ private:
     Fonts fonts_;
 };
 
-} // namespace overwater
+}  // namespace overwater

@@ -16,7 +16,7 @@ enum class Ink : std::uint8_t {
     copper_soft,
     liquid,
     liquid_edge,
-    bucket, ///< liquid around the tube, paler than the liquid inside
+    bucket,  ///< liquid around the tube, paler than the liquid inside
     gas,
     gas_hatch,
     warning,
@@ -25,7 +25,7 @@ enum class Ink : std::uint8_t {
     dry_bar,
     column_bar,
     vapour_bar,
-    band, ///< an interval on a number line
+    band,  ///< an interval on a number line
     count
 };
 
@@ -33,4 +33,4 @@ enum class Face : std::uint8_t { regular, semibold, italic };
 
 enum class Anchor : std::uint8_t { start, middle, end };
 
-} // namespace overwater
+}  // namespace overwater

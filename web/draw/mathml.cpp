@@ -180,7 +180,7 @@ private:
     std::string spoken_;
 };
 
-} // namespace
+}  // namespace
 
 Element mathml_of(const Formula& formula) {
     Element math = Element::named("math");
@@ -195,4 +195,4 @@ std::string spoken(const Formula& formula, const SpeechWords& words) {
     return speaker.take();
 }
 
-} // namespace overwater
+}  // namespace overwater

@@ -21,7 +21,7 @@ std::vector<Point> corners(Point a, Point b) {
     return {{std::min(a.x, b.x), std::min(a.y, b.y)}, {std::max(a.x, b.x), std::max(a.y, b.y)}};
 }
 
-} // namespace
+}  // namespace
 
 void Picture::line(Point a, Point b, Ink ink, float line_width, bool dashed) {
     marks.push_back(stroke(Mark::Kind::line, {a, b}, ink, line_width, dashed));
@@ -70,4 +70,4 @@ void Picture::place(const Picture& other, Point at) {
     }
 }
 
-} // namespace overwater
+}  // namespace overwater

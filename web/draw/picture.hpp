@@ -22,9 +22,9 @@ struct Mark {
     /// baseline.
     std::vector<Point> points;
     Ink ink = Ink::text;
-    float width = 1;    ///< of a line; 0 for a filled box or area
-    float rounding = 0; ///< of a box's corners
-    float spacing = 0;  ///< hatched: distance between strokes
+    float width = 1;     ///< of a line; 0 for a filled box or area
+    float rounding = 0;  ///< of a box's corners
+    float spacing = 0;   ///< hatched: distance between strokes
     bool dashed = false;
     std::string text;
     Face face = Face::regular;
@@ -59,4 +59,4 @@ public:
     virtual float width(std::string_view words, Face face, float size) const = 0;
 };
 
-} // namespace overwater
+}  // namespace overwater

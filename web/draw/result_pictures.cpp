@@ -65,7 +65,7 @@ private:
     float bottom_;
 };
 
-} // namespace
+}  // namespace
 
 Picture draw_pressure_bar(double barometer, double column, double vapour, float width, float height) {
     Picture picture;
@@ -169,4 +169,4 @@ Picture draw_result_scale(double value, std::optional<double> half_width, double
     return picture;
 }
 
-} // namespace overwater
+}  // namespace overwater

@@ -17,8 +17,8 @@ Picture draw_pressure_bar(double barometer, double column, double vapour, float 
 
 /// What is written at the number line, already formatted; an empty text is left out.
 struct ResultScaleLabels {
-    std::string value;     ///< below the dot, only where there is no interval
-    std::string low, high; ///< ends of the interval
+    std::string value;      ///< below the dot, only where there is no interval
+    std::string low, high;  ///< ends of the interval
     std::string accepted;
     std::string description;
     float text_size = 14;
@@ -30,4 +30,4 @@ struct ResultScaleLabels {
 Picture draw_result_scale(double value, std::optional<double> half_width, double accepted,
                           const ResultScaleLabels& labels, float width, float height, const TextMeasure& measure);
 
-} // namespace overwater
+}  // namespace overwater

@@ -58,4 +58,4 @@ Picture draw_scale_choice(bool largest_at_closed_end, const std::string& largest
     return picture;
 }
 
-} // namespace overwater
+}  // namespace overwater

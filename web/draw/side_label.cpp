@@ -48,7 +48,7 @@ private:
     std::vector<Rect>& taken_;
 };
 
-} // namespace
+}  // namespace
 
 float SideLabel::half_height() const { return (line_of(first, first_size) + line_of(second, second_size)) / 2; }
 
@@ -74,4 +74,4 @@ void place_side_labels(Picture& picture, const std::vector<SideLabel*>& labels, 
     }
 }
 
-} // namespace overwater
+}  // namespace overwater

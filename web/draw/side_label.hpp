@@ -12,7 +12,7 @@ inline constexpr float digit_half_height = 0.325f;
 
 /// One or two lines of text beside a drawing. The first line's middle wants to be at `first_line`.
 struct SideLabel {
-    std::string first, second; ///< an empty one is left out
+    std::string first, second;  ///< an empty one is left out
     Face first_face = Face::regular;
     Face second_face = Face::regular;
     Ink first_ink = Ink::soft;
@@ -20,7 +20,7 @@ struct SideLabel {
     float first_size = 14;
     float second_size = 14;
     float x = 0;
-    Anchor anchor = Anchor::start; ///< start or end
+    Anchor anchor = Anchor::start;  ///< start or end
     float first_line = 0;
 
     bool shown() const { return !first.empty() || !second.empty(); }
@@ -35,4 +35,4 @@ struct SideLabel {
 void place_side_labels(Picture& picture, const std::vector<SideLabel*>& labels, const TextMeasure& measure,
                        std::vector<Rect>& taken);
 
-} // namespace overwater
+}  // namespace overwater

@@ -121,7 +121,7 @@ Element element_of(const Mark& mark, const std::string& colour) {
         if (points > 0) return text(mark, colour);
         break;
     }
-    return Element::named("g"); // a mark without its points: nothing to see, but still one child
+    return Element::named("g");  // a mark without its points: nothing to see, but still one child
 }
 
 void append_escaped(std::string& out, std::string_view words) {
@@ -168,7 +168,7 @@ void append_markup(std::string& out, const Element& element) {
     out += "</" + element.name + '>';
 }
 
-} // namespace
+}  // namespace
 
 Element svg_of(const Picture& picture, const Theme& theme) {
     Element svg = Element::named("svg");
@@ -189,4 +189,4 @@ std::string to_markup(const Element& element) {
     return out;
 }
 
-} // namespace overwater
+}  // namespace overwater

@@ -19,4 +19,4 @@ Element svg_of(const Picture& picture, const Theme& theme);
 /// An element tree as markup. Everything from outside is escaped; names must be plain ASCII names.
 std::string to_markup(const Element& element);
 
-} // namespace overwater
+}  // namespace overwater

@@ -41,7 +41,7 @@ double luminance(std::uint32_t rgba) {
     return 0.2126 * linear(rgba >> 24) + 0.7152 * linear((rgba >> 16) & 0xffu) + 0.0722 * linear((rgba >> 8) & 0xffu);
 }
 
-} // namespace
+}  // namespace
 
 const Theme& theme(ThemeName name) {
     switch (name) {
@@ -66,4 +66,4 @@ std::string css_colour(std::uint32_t rgba) {
     return out;
 }
 
-} // namespace overwater
+}  // namespace overwater

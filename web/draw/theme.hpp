@@ -25,4 +25,4 @@ float contrast_ratio(std::uint32_t one, std::uint32_t other);
 /// `#rrggbb`, or `#rrggbbaa` where the colour is not opaque.
 std::string css_colour(std::uint32_t rgba);
 
-} // namespace overwater
+}  // namespace overwater

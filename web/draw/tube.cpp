@@ -15,7 +15,7 @@ namespace {
 /// How deep the mouth hangs in the liquid while the level is not known.
 constexpr double assumed_depth_mm = 40;
 constexpr float hairline = 1.2f;
-constexpr float shortest_piece = 9; ///< of the liquid's surface between texts; shorter ones look like dashes
+constexpr float shortest_piece = 9;  ///< of the liquid's surface between texts; shorter ones look like dashes
 
 /// Where something is when it has to stay inside the picture.
 struct Kept {
@@ -292,7 +292,7 @@ private:
     Picture picture_;
     float text_ = 14;
     float number_ = 17;
-    float left_ = 0; ///< walls of the bucket
+    float left_ = 0;  ///< walls of the bucket
     float right_ = 0;
     float rim_ = 0;
     float numbers_end_ = 0;
@@ -302,14 +302,14 @@ private:
     bool beyond_scale_ = false;
     bool mouth_is_out_ = false;
     std::vector<Point> surface_;
-    std::vector<Rect> taken_; ///< by texts
+    std::vector<Rect> taken_;  ///< by texts
 };
 
-} // namespace
+}  // namespace
 
 Picture draw_tube(const TubeView& view, const TubeLabels& labels, float width, float height,
                   const TextMeasure& measure) {
     return TubeDrawing(view, labels, width, height, measure).draw();
 }
 
-} // namespace overwater
+}  // namespace overwater

@@ -24,7 +24,7 @@ double end_space(const TubeView& view) {
     return std::clamp(known >= 0 ? known : assumed_end_space_mL, 0.0, capacity(view) / 2);
 }
 
-} // namespace
+}  // namespace
 
 TubeGeometry tube_geometry(const TubeView& view, float height) {
     TubeGeometry place;
@@ -58,4 +58,4 @@ TubeGeometry tube_geometry(const TubeView& view, float height) {
     return place;
 }
 
-} // namespace overwater
+}  // namespace overwater

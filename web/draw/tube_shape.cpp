@@ -17,7 +17,7 @@ std::vector<Point> dome(const TubeShape& tube) {
     return arc({tube.centre, tube.dome_bottom()}, tube.half_width, tube.half_width, pi, 2 * pi, dome_points);
 }
 
-} // namespace
+}  // namespace
 
 float TubeShape::half_width_at(float y) const {
     if (y >= dome_bottom()) return half_width;
@@ -103,4 +103,4 @@ std::string scale_number(double value, std::string_view decimal_sign) {
     return out;
 }
 
-} // namespace overwater
+}  // namespace overwater

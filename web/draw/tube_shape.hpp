@@ -12,7 +12,7 @@ namespace overwater {
 struct TubeShape {
     float centre = 0;
     float half_width = 0;
-    float top = 0; ///< of the closed end
+    float top = 0;  ///< of the closed end
     float mouth = 0;
 
     float dome_bottom() const { return top + half_width; }
@@ -30,8 +30,8 @@ struct TubeShape {
 
 /// Marks of a scale and which of them carry numbers.
 struct ScaleSteps {
-    double step = 1;         ///< between marks, from 1, 2, 5 times a power of ten
-    double number_step = 10; ///< between numbers
+    double step = 1;          ///< between marks, from 1, 2, 5 times a power of ten
+    double number_step = 10;  ///< between numbers
 };
 
 /// Steps so that marks are at least `least_px` and numbers at least `least_number_px` apart.
@@ -40,4 +40,4 @@ ScaleSteps scale_steps(double px_per_unit, double least_px, double least_number_
 /// A mark's number without trailing zeros.
 std::string scale_number(double value, std::string_view decimal_sign);
 
-} // namespace overwater
+}  // namespace overwater

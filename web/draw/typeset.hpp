@@ -11,4 +11,4 @@ namespace overwater {
 /// least 9.
 Picture typeset(const Formula& formula, float size, Ink ink, const TextMeasure& measure, float* baseline = nullptr);
 
-} // namespace overwater
+}  // namespace overwater
