@@ -14,6 +14,11 @@ endif()
 
 # The same bits on every machine: no fused multiply-add unless written.
 add_compile_options(-ffp-contract=off -fno-rtti)
+# Three extensions of WebAssembly that every browser with WebGL 2 has: conversions to whole numbers, copying and sign
+# extension become one instruction each, so the page gets smaller.
+if(EMSCRIPTEN)
+    add_compile_options(-mnontrapping-fptoint -mbulk-memory -msign-ext)
+endif()
 if(OVERWATER_SANITIZE)
     add_compile_options(-fsanitize=address,undefined -fno-sanitize-recover=all)
     add_link_options(-fsanitize=address,undefined)

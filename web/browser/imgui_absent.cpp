@@ -1,0 +1,67 @@
+// Takes the place of imgui_widgets.cpp and imgui_tables.cpp on the page, which is one full window of drawing: widgets
+// are drawn by web/ui and live in the document. imgui.cpp calls some functions of those files from its frame, and with
+// them come text editing, tables, tabs and menus, 45 kB of WebAssembly that never run. A widget that is used after all is
+// an undefined symbol at the link. The native build has all of Dear ImGui.
+
+#include <cstdarg>
+#include <cstddef>
+#include <cstdlib>
+#include <cstring>
+
+#include "imgui.h"
+#include "imgui_internal.h"
+
+// tools/cmake/third_party.cmake has Dear ImGui call this for sscanf. imgui.cpp reads the settings file by it, and there is
+// none; the renderer reads the number in "#version 100".
+extern "C" int overwater_scan(const char* text, const char* format, ...) {
+    constexpr const char* known = "#version %d";
+    constexpr std::size_t before_number = 9;
+    if (std::strcmp(format, known) != 0 || std::strncmp(text, known, before_number) != 0) return 0;
+    std::va_list places;
+    va_start(places, format);
+    *va_arg(places, int*) = std::atoi(text + before_number);
+    va_end(places);
+    return 1;
+}
+
+namespace {
+
+// Nothing on the page begins what these end.
+[[noreturn]] void absent() { std::abort(); }
+
+}  // namespace
+
+// Called in every frame, at the start or when the focus moves; without menus, tables and text fields nothing is to do.
+void ImGuiMenuColumns::Update(float, bool) {}
+void ImGui::TableSettingsAddSettingsHandler() {}
+void ImGui::TableGcCompactSettings() {}
+void ImGui::InputTextDeactivateHook(ImGuiID) {}
+ImGuiInputTextState::ImGuiInputTextState() { std::memset(static_cast<void*>(this), 0, sizeof(*this)); }
+
+// Dear ImGui begins a window of its own in every frame, which is never seen and takes no press.
+bool ImGui::ButtonBehavior(const ImRect&, ImGuiID, bool* hovered, bool* held, ImGuiButtonFlags) {
+    if (hovered != nullptr) *hovered = false;
+    if (held != nullptr) *held = false;
+    return false;
+}
+bool ImGui::CloseButton(ImGuiID, const ImVec2&) { return false; }
+bool ImGui::CollapseButton(ImGuiID, const ImVec2&) { return false; }
+void ImGui::Scrollbar(ImGuiAxis) {}
+
+void ImGui::Dummy(const ImVec2& size) {
+    const ImVec2 at = GetCursorScreenPos();
+    ItemSize(size);
+    ItemAdd(ImRect(at.x, at.y, at.x + size.x, at.y + size.y), 0);
+}
+
+bool ImGui::Selectable(const char*, bool, ImGuiSelectableFlags, const ImVec2&) { absent(); }
+void ImGui::EndColumns() { absent(); }
+void ImGui::EndMenuBar() { absent(); }
+ImGuiMultiSelectIO* ImGui::EndMultiSelect() { absent(); }
+void ImGui::EndTabBar() { absent(); }
+void ImGui::EndTable() { absent(); }
+void ImGui::SeparatorText(const char*) { absent(); }
+void ImGui::TableGcCompactTransientBuffers(ImGuiTable*) { absent(); }
+void ImGui::TableGcCompactTransientBuffers(ImGuiTableTempData*) { absent(); }
+void ImGui::TextV(const char*, va_list) { absent(); }
+void ImGui::TreePop() { absent(); }
