@@ -9,7 +9,8 @@ same bytes and have to agree on every advance and line height, so:
 * ascender - descender is 1 em in hhea and OS/2 (Dear ImGui takes that sum for the font's size, a browser takes the em);
 * no kerning, substitutions or hints: Dear ImGui knows none of them;
 * digits, plus and minus share one advance, so columns of figures stand still;
-* only the characters of `WANTED` stay.
+* only the characters of `WANTED` stay;
+* outlines lie on half as fine a grid, 500 units an em (0.03 px at 16 px), which is 3 kB less to load.
 
 The font is changed, so by its license it may not keep the reserved name "Source": it is called Overwater Sans.
 """
@@ -18,13 +19,15 @@ import sys
 
 from fontTools import subset
 from fontTools.ttLib import TTFont
+from fontTools.ttLib.scaleUpem import scale_upem
 
 sys.path.insert(0, str(pathlib.Path(__file__).parents[2] / "tools"))
 from cpp_literal import write_file  # noqa: E402
 
-# Source Sans has ascender 1024 and descender -400; both ends lose the same, so the baseline stays where designers of
-# line heights expect it. At 16 px the parts are 13 and 3 whole pixels.
-ASCENDER, DESCENDER = 812, -188
+# Source Sans has ascender 1.024 em and descender -0.4 em; both ends lose the same, so the baseline stays where designers
+# of line heights expect it. At 16 px the parts are 13 and 3 whole pixels.
+EM = 500
+ASCENDER, DESCENDER = 406, -94
 
 WANTED = "".join([
     "".join(map(chr, range(0x20, 0x7F))),  # Basic Latin
@@ -61,13 +64,12 @@ def reduced(source):
     worker = subset.Subsetter(options)
     worker.populate(unicodes=[ord(c) for c in WANTED])
     worker.subset(font)
+    scale_upem(font, EM)
 
     characters, advances = font.getBestCmap(), font["hmtx"]
     widths = {advances[characters[ord(c)]][0] for c in SAME_ADVANCE if ord(c) in characters}
     if len(widths) != 1:
         sys.exit(f"recipe: digits and signs of {source} have several advances: {sorted(widths)}")
-    if ASCENDER - DESCENDER != font["head"].unitsPerEm:
-        sys.exit(f"recipe: an em of {source} is {font['head'].unitsPerEm} units")
 
     line, system = font["hhea"], font["OS/2"]
     line.ascent, line.descent, line.lineGap = ASCENDER, DESCENDER, 0
