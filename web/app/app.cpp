@@ -68,6 +68,9 @@ void App::take(Record record) {
     record_ = std::move(record);
     undo_.forget();
     ++interaction_.write;
+    run_ = 0;
+    own_room_ = false;
+    open_details_.clear();
     keeping_ = "keep.kept";
     attended_ = Field::count;
     if (record_.id == example_id && !platform::store_get("overwater.record.example")) keeping_ = "keep.nothing_yet";
@@ -88,6 +91,47 @@ void App::new_record() {
     shelf_.set_setting("record", record_.id);
     go(PageName::bench);
     platform::focus(key_of_control(Field::mass_of_metal), -1);
+}
+
+void App::add_run() {
+    if (record_.runs.size() >= most_runs) return;
+    before_change("runs.add");
+    record_.runs.emplace_back();
+    run_ = record_.runs.size() - 1;
+    own_room_ = false;
+    ++interaction_.write;
+    after_change("runs.add");
+    platform::focus(key_of_control(Field::mass_of_metal), -1);
+}
+
+void App::remove_run() {
+    if (record_.runs.size() < 2) return;
+    before_change("runs.remove");
+    record_.runs.erase(record_.runs.begin() + static_cast<std::ptrdiff_t>(run_));
+    ++interaction_.write;
+    after_change("runs.remove");
+}
+
+void App::go_to_run(std::size_t run) {
+    run_ = std::min(run, record_.runs.size() - 1);
+    own_room_ = false;
+    ++interaction_.write;
+    recompute();
+    platform::wake(2);
+}
+
+void App::toggle_details(std::string_view group) {
+    const auto place = std::find(open_details_.begin(), open_details_.end(), group);
+    if (place != open_details_.end()) {
+        open_details_.erase(place);
+    } else {
+        open_details_.emplace_back(group);
+    }
+    platform::wake(2);
+}
+
+bool App::details_open(std::string_view group) const {
+    return std::find(open_details_.begin(), open_details_.end(), group) != open_details_.end();
 }
 
 void App::open_record(const std::string& id) {
@@ -111,9 +155,13 @@ void App::go(PageName page) {
 
 void App::recompute() {
     language_.set_decimal_sign(record_.conventions.decimal_sign);
-    const auto entry_of = [this](Field field) -> const Entry& { return entry(field); };
-    assessment_ = assess(read_all(entry_of), record_.conventions);
-    working_ = std::make_unique<Working>(assessment_, record_.conventions);
+    run_ = std::min(run_, record_.runs.size() - 1);
+    assessments_.clear();
+    for (std::size_t run = 0; run < record_.runs.size(); ++run) {
+        const auto entry_of = [&](Field field) -> const Entry& { return entry_for(record_, run, field); };
+        assessments_.push_back(assess(read_all(entry_of), record_.conventions));
+    }
+    working_ = std::make_unique<Working>(assessment(), record_.conventions);
 }
 
 void App::before_change(const std::string& key) { undo_.before_change(record_, key, platform::now_ms()); }
@@ -155,15 +203,15 @@ void App::chosen(const std::string& key, const std::string& value) {
 
 void App::change_entry(Field field, const std::string& key, const std::string& text, bool unit) {
     before_change(key);
-    Run& run = record_.runs.front();
-    const bool own = !info(field).shared || !run.entries.at(field).blank();
+    Run& run = record_.runs[run_];
+    const bool own = !info(field).shared || own_room_ || !run.entries.at(field).blank();
     Entries& sheet = own ? run.entries : record_.shared;
     if (unit) {
         // Another unit re-reads the same text; it never converts what was typed.
         sheet.edit(field).unit = unit_by_key(text).value_or(UnitId::none);
     } else {
         sheet.edit(field).text = text;
-        record_.history.push_back({platform::iso_time(), own ? 0 : -1, std::string(name_of(field)), text, {}});
+        record_.history.push_back({platform::iso_time(), own ? static_cast<int>(run_) : -1, std::string(name_of(field)), text, {}});
         // Typing letter by letter is one change of the reading's text, not many.
         auto& history = record_.history;
         const std::size_t n = history.size();
@@ -200,20 +248,21 @@ std::string App::shown_number(Output output) const {
 }
 
 std::string App::shown(Output output) const {
-    const OutputState& state = assessment_.state(output);
+    const OutputState& state = assessment().state(output);
     switch (state.kind) {
         case OutputState::Kind::value: {
             const WorkingStep* step = working_->step(output);
             return step == nullptr ? std::string() : language_.with_unit(shown_number(output), step->unit);
         }
         case OutputState::Kind::waiting: return waiting_words(state.waiting_for, field_count);
+        case OutputState::Kind::not_asked: return {};
         case OutputState::Kind::not_possible: break;
     }
     return say(Message{"state.not_possible"}.text("reason", say(state.reason)));
 }
 
 std::string App::shown_briefly(Output output) const {
-    const OutputState& state = assessment_.state(output);
+    const OutputState& state = assessment().state(output);
     return state.kind == OutputState::Kind::waiting ? waiting_words(state.waiting_for, 2) : shown(output);
 }
 

@@ -3,6 +3,7 @@
 #include <memory>
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "core/explain/working.hpp"
 #include "core/record/record.hpp"
@@ -33,14 +34,20 @@ public:
 
     // What panels show
     const Record& record() const { return record_; }
-    const Assessment& assessment() const { return assessment_; }
+    /// Of the run at hand.
+    const Assessment& assessment() const { return assessments_[run_]; }
+    const std::vector<Assessment>& assessments() const { return assessments_; }
+    std::size_t run() const { return run_; }
+    /// Whether what is typed for room and tube holds for the run at hand alone.
+    bool own_room() const { return own_room_; }
+    bool details_open(std::string_view group) const;
     const Working& working() const { return *working_; }
     const Language& language() const { return language_; }
     Shelf& shelf() { return shelf_; }
     std::string say(std::string_view key) const { return language_.say(key); }
     std::string say(const Message& message) const { return language_.say(message); }
     PageName page() const { return page_; }
-    const Entry& entry(Field field) const { return entry_for(record_, 0, field); }
+    const Entry& entry(Field field) const { return entry_for(record_, run_, field); }
     bool can_undo() const { return undo_.can_undo(); }
     bool can_redo() const { return undo_.can_redo(); }
     std::string_view theme_choice() const { return theme_choice_; }
@@ -49,6 +56,8 @@ public:
     /// The field whose control has the focus or had it last; Field::count for none.
     Field attended() const { return attended_; }
     const Interaction& interaction() const { return interaction_; }
+    /// The semantic tree of the last frame.
+    const std::vector<Node>& nodes() const { return ui_->nodes(); }
 
     // What panels ask for
     void go(PageName page);
@@ -56,6 +65,11 @@ public:
     void open_record(const std::string& id);
     void undo();
     void redo();
+    void add_run();
+    void remove_run();
+    void go_to_run(std::size_t run);
+    void set_own_room(bool own) { own_room_ = own; }
+    void toggle_details(std::string_view group);
 
     /// The message text of an output: its number with unit, or what it waits for, or why it is not possible.
     std::string shown(Output output) const;
@@ -81,7 +95,10 @@ private:
     const Theme& current_theme() const;
 
     Record record_;
-    Assessment assessment_;
+    std::vector<Assessment> assessments_;
+    std::size_t run_ = 0;
+    bool own_room_ = false;
+    std::vector<std::string> open_details_;
     std::unique_ptr<Working> working_;
     Language language_;
     Shelf shelf_;

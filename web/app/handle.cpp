@@ -11,7 +11,12 @@ bool App::handle(const Event& event) {
     using Kind = Event::Kind;
     switch (event.kind) {
         case Kind::input: typed(event.key, event.text); return true;
-        case Kind::change: chosen(event.key, event.text); return true;
+        case Kind::change:
+            chosen(event.key, event.text);
+            // A check box answers to its widget call, like a button.
+            interaction_.clicked.push_back(event.key);
+            platform::wake(3);
+            return true;
         case Kind::click:
             interaction_.clicked.push_back(event.key);
             platform::wake(3);
@@ -53,6 +58,8 @@ bool App::handle(const Event& event) {
 }
 
 void App::choose_convention(std::string_view name, const std::string& value) {
+    // Radio buttons have their value behind the convention's name.
+    name = name.substr(0, name.find('.'));
     const std::string key = "conventions." + std::string(name);
     if (name == "theme") {
         theme_choice_ = value;

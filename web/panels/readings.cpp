@@ -28,28 +28,12 @@ public:
 
     float draw() {
         ui_.open("bench.readings", Role::region, {area_.x, area_.y, area_.w, 0}, app_.say("bench.readings"));
-        group("bench.group.metal", {});
-        typed(Field::mass_of_metal);
-        listed(Field::metal);
-        group("bench.group.acid", acid_remark());
-        radios(Field::acid);
-        typed(Field::acid_volume);
-        typed(Field::acid_concentration);
-        group("bench.group.tube", {});
-        radios(Field::number_at_closed_end);
-        typed(Field::tube_capacity);
-        if (app_.assessment().readings.closed_end == ClosedEnd::zero) {
-            counted_end_space();
-        } else {
-            typed(Field::end_space);
-        }
-        group("bench.group.after", {});
-        typed(Field::scale_reading);
-        radios(Field::liquid_stands);
-        if (app_.assessment().readings.liquid_stands != LiquidStands::level) typed(Field::level_difference);
-        group("bench.group.room", {});
-        typed(Field::temperature);
-        typed(Field::barometer);
+        runs();
+        metal();
+        acid();
+        tube();
+        after();
+        room();
         ui_.close();
         return y_ - area_.y;
     }
@@ -57,17 +41,151 @@ public:
 private:
     std::string name(Field field) const { return app_.say("field." + std::string(name_of(field))); }
 
-    void group(std::string_view key, const std::string& remark) {
+    /// Which run is at hand, where there are several, and whether room and tube are its own.
+    void runs() {
+        const std::size_t count = app_.record().runs.size();
+        if (count < 2) return;
+        const float tall = ui_.touch() ? 44.0f : 30.0f;
+        y_ += 4;
+        Flow flow(area_.x, y_, area_.w, tall, 4);
+        ui_.open("runs", Role::group, {area_.x, y_, area_.w, tall}, app_.say("runs.name"));
+        for (std::size_t run = 0; run < count; ++run) {
+            const std::string words =
+                app_.say(Message{"runs.run"}.count("number", static_cast<long long>(run) + 1));
+            const float wide = std::ceil(ui_.text_width(words, {Face::semibold, 16, Ink::text})) + 18;
+            if (ui_.button("runs." + std::to_string(run), flow.next(wide), words, Ui::ButtonLook::page,
+                           run == app_.run())) {
+                app_.go_to_run(run);
+            }
+        }
+        const std::string remove = app_.say("runs.remove");
+        if (ui_.button("runs.remove", flow.next(std::ceil(ui_.text_width(remove, Type{})) + 10), remove)) {
+            app_.remove_run();
+        }
+        ui_.close();
+        y_ = flow.bottom() + 2;
+        const std::string own = app_.say("runs.own_room");
+        if (ui_.check_box("runs.own_room", {area_.x, y_, area_.w, tall}, own, app_.own_room())) {
+            app_.set_own_room(!app_.own_room());
+        }
+        y_ += tall + 2;
+    }
+
+    void metal() {
+        const bool open = group("metal", {}, "choice.mass_from." + mass_from());
+        if (open) radios(Field::mass_from);
+        switch (app_.assessment().readings.mass_from) {
+            case MassFrom::by_difference:
+                typed(Field::mass_before);
+                typed(Field::mass_after);
+                break;
+            case MassFrom::ribbon:
+                typed(Field::ribbon_length);
+                typed(Field::mass_per_metre);
+                break;
+            case MassFrom::weighed: typed(Field::mass_of_metal); break;
+        }
+        listed(Field::metal);
+        if (open || there(Field::purity)) typed(Field::purity);
+    }
+
+    void acid() {
+        group("acid", acid_remark(), {});
+        radios(Field::acid);
+        typed(Field::acid_volume);
+        typed(Field::acid_concentration);
+    }
+
+    void tube() {
+        const bool open = group("tube", {}, "bench.more_tube");
+        radios(Field::number_at_closed_end);
+        typed(Field::tube_capacity);
+        if (app_.assessment().readings.closed_end == ClosedEnd::zero) {
+            counted_end_space();
+        } else {
+            typed(Field::end_space);
+        }
+        for (const Field field : {Field::length_of_scale, Field::tube_bore}) {
+            if (open || there(field)) typed(field);
+        }
+    }
+
+    void after() {
+        const bool start = there(Field::start_reading) || there(Field::starting_bubble);
+        const bool open = group("after", {}, "bench.gas_at_start") || start;
+        if (open) {
+            typed(Field::start_reading);
+            typed(Field::starting_bubble);
+            if (app_.assessment().readings.liquid_stands != LiquidStands::level) {
+                typed(Field::start_level_difference);
+            }
+        }
+        typed(Field::scale_reading);
+        radios(Field::liquid_stands);
+        if (app_.assessment().readings.liquid_stands != LiquidStands::level) typed(Field::level_difference);
+    }
+
+    void room() {
+        const PressureKind kind = app_.assessment().readings.pressure_kind;
+        const std::string& chosen = app_.entry(Field::pressure_kind).text;
+        const bool open =
+            group("room", {}, "choice.pressure_kind." + (chosen.empty() ? std::string("at_the_bench") : chosen));
+        typed(Field::temperature);
+        if (open) radios(Field::pressure_kind);
+        typed(Field::barometer);
+        if (open || kind != PressureKind::at_the_bench || there(Field::height_above_sea_level)) {
+            typed(Field::height_above_sea_level);
+        }
+        if (kind == PressureKind::reduced_to_sea_level) typed(Field::outdoor_temperature);
+        const Conventions& conventions = app_.record().conventions;
+        if (conventions.vapour == Conventions::Vapour::own_value) typed(Field::own_vapour_pressure);
+        if (app_.assessment().measured.setup.accepted_typed) typed(Field::accepted_value);
+        if (app_.record().runs.size() < most_runs) {
+            const std::string words = app_.say("runs.add");
+            const float wide = std::ceil(ui_.text_width(words, {Face::regular, 14, Ink::copper})) + 10;
+            const float tall = ui_.touch() ? 44.0f : 22.0f;
+            if (ui_.button("runs.add", {area_.x + area_.w - wide, y_ - (ui_.touch() ? 0.0f : 29.0f), wide, tall}, words, Ui::ButtonLook::link,
+                           false, {}, 14)) {
+                app_.add_run();
+            }
+            if (ui_.touch()) y_ += tall;
+        }
+    }
+
+    std::string mass_from() const {
+        const std::string& chosen = app_.entry(Field::mass_from).text;
+        return chosen.empty() ? "weighed" : chosen;
+    }
+
+    /// Whether anything was put down for a reading that is not asked of everybody.
+    bool there(Field field) const { return !app_.entry(field).text.empty(); }
+
+    /// A heading; at its right a remark, or what of the group is chosen, to be pressed for more. Returns whether the
+    /// further readings of the group are shown.
+    bool group(const std::string& name, const std::string& remark, const std::string& more) {
         y_ += ui_.touch() ? 12.0f : 3.0f;
+        const std::string key = "bench.group." + name;
         const Type type{Face::semibold, 13, Ink::soft};
         const std::string words = app_.say(key);
-        ui_.heading(std::string(key), 2, {area_.x, y_ + 3, area_.w, 18}, words, type);
+        const float left = ui_.text_width(words, type) + 20;
+        ui_.heading(key, 2, {area_.x, y_ + 3, left, 18}, words, type);
         if (!remark.empty()) {
-            const float left = ui_.text_width(words, type) + 20;
-            ui_.text(std::string(key) + ".remark", {area_.x + left, y_ + 2, area_.w - left, 18}, remark, small,
-                     Anchor::end);
+            ui_.text(key + ".remark", {area_.x + left, y_ + 2, area_.w - left, 18}, remark, small, Anchor::end);
+        }
+        bool open = app_.details_open(name);
+        if (!more.empty()) {
+            const std::string press = app_.say(more);
+            const float wide = std::ceil(ui_.text_width(press, {Face::regular, 14, Ink::copper})) + 4;
+            const float tall = ui_.touch() ? 36.0f : 24.0f;
+            const std::string spoken = app_.say(Message{open ? "bench.less" : "bench.more"}.text("what", press));
+            if (ui_.button("bench.details." + name, {area_.x + area_.w - wide, y_ - (tall - 24) / 2 - 1, wide, tall}, press,
+                           Ui::ButtonLook::link, false, spoken, 14)) {
+                app_.toggle_details(name);
+                open = !open;
+            }
         }
         y_ += 23;
+        return open;
     }
 
     std::string acid_remark() const {
@@ -93,6 +211,7 @@ private:
         for (const UnitId unit : units_of(measure)) {
             units.options.emplace_back(info(unit).key, info(unit).symbol);
         }
+        if (field == Field::end_space) units.options.emplace_back(info(UnitId::gram).key, info(UnitId::gram).symbol);
         units.chosen = info(reading.unit).key;
         units.framed = false;
         units.ink = Ink::soft;
@@ -137,11 +256,17 @@ private:
         for (const std::string_view value : choices_of(field)) {
             const Rect rect = flow.next(width_of_radio(field, value));
             ui_.radio(key + '.' + std::string(value), rect, words(field, value), std::string(value),
-                      app_.entry(field).text == value);
+                      app_.entry(field).text == value || (app_.entry(field).text.empty() && value == usual(field)));
         }
         ui_.close();
         y_ = flow.bottom();
         remarks(field);
+    }
+
+    /// What is taken where nothing was chosen; empty where it has to be asked.
+    static std::string_view usual(Field field) {
+        if (field == Field::mass_from) return choices_of(field).front();
+        return field == Field::pressure_kind ? choices_of(field).front() : std::string_view();
     }
 
     float width_of_radio(Field field, std::string_view value) const {

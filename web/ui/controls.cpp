@@ -94,6 +94,27 @@ void Ui::radio(const std::string& key, Rect rect, std::string_view words, const 
     words_node.for_key = key;
 }
 
+bool Ui::check_box(const std::string& key, Rect rect, std::string_view words, bool on) {
+    item(key, rect);
+    const Rect box{rect.x + 1, rect.y + rect.h / 2 - 8, 16, 16};
+    fill(box, on ? Ink::copper : Ink::card, 3);
+    frame(box, on || hovered(rect) ? Ink::copper : Ink::field_edge, 1.25f, 3);
+    if (on) {
+        Picture tick;
+        tick.polyline({{3.5f, 8.5f}, {6.8f, 11.6f}, {12.6f, 4.8f}}, Ink::card, 2);
+        draw_picture({box.x, box.y}, tick);
+    }
+    draw_text({rect.x + 25, rect.y + (rect.h - 16) / 2}, words, Type{});
+    focus_ring(key, rect, corner);
+    Node& node = add(key, Role::check_box, rect);
+    node.checked = on;
+    node.look = "radio";
+    Node& words_node = add(key + ".label", Role::label, {rect.x + 25, rect.y, rect.w - 25, rect.h});
+    words_node.name = words;
+    words_node.for_key = key;
+    return pressed(key);
+}
+
 bool Ui::button(const std::string& key, Rect rect, std::string_view words, ButtonLook look, bool current,
                 std::string name, float size) {
     item(key, rect);

@@ -50,6 +50,8 @@ public:
     void begin(const FrameInput& input, const Theme& theme);
     /// The tree of this frame, ready for the mirror.
     const std::vector<Node>& end();
+    /// The tree of the last frame.
+    const std::vector<Node>& nodes() const { return nodes_; }
 
     float width() const { return input_.width; }
     float height() const { return input_.height; }
@@ -110,6 +112,9 @@ public:
     void select(const std::string& key, Rect rect, const Choice& choice);
     /// One radio button with its words; `group` is the key of the open radio group.
     void radio(const std::string& key, Rect rect, std::string_view words, const std::string& value, bool on);
+
+    /// A box with its words; true once for each press.
+    bool check_box(const std::string& key, Rect rect, std::string_view words, bool on);
 
     enum class ButtonLook { link, plain, page, framed };
     /// True once for each press.
