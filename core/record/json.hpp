@@ -14,7 +14,7 @@ namespace overwater {
 
 inline constexpr std::size_t most_record_bytes = 1'000'000;
 inline constexpr std::size_t most_record_levels = 32;
-inline constexpr std::size_t most_record_members = 1'000;  ///< in one object
+inline constexpr std::size_t most_record_members = 256;  ///< in one object
 
 enum class JsonLayout {
     compact,  ///< one line, for storage and links

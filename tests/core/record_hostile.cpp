@@ -1,6 +1,6 @@
 #include <doctest/doctest.h>
 
-#include <chrono>
+#include <ctime>
 #include <random>
 #include <string>
 
@@ -185,11 +185,10 @@ TEST_CASE("the worst text within the limits is read within seconds") {
     object += "}";
     std::string all = object;
     while (all.size() + object.size() < most_record_bytes - 1000) all += "," + object;
-    const auto start = std::chrono::steady_clock::now();
+    const std::clock_t start = std::clock();  // of the processor: other programs do not count
     survive(record_with("\"later\":[" + all + "]"));
     survive(record_with("\"history\":[" + all + "]"));
-    const std::chrono::duration<double> taken = std::chrono::steady_clock::now() - start;
-    CHECK(taken.count() < 30);  // under the sanitizers, on a slow machine
+    CHECK(static_cast<double>(std::clock() - start) / CLOCKS_PER_SEC < 30);  // under the sanitizers, on a slow machine
 }
 
 TEST_CASE("a record cut off or changed anywhere is loaded or refused, never worse") {
@@ -203,7 +202,7 @@ TEST_CASE("a record cut off or changed anywhere is loaded or refused, never wors
         const std::string cut = text.substr(0, size);
         REQUIRE_FALSE(record_from_json(cut).record.has_value());
     }
-    for (int i = 0; i < 3000; ++i) {
+    for (int i = 0; i < 1500; ++i) {
         std::string changed = text;
         for (int k = 0; k < 1 + i % 3; ++k) {
             static constexpr std::string_view signs = "{}[]\",:0-1e.\\tfn\x80 ";
