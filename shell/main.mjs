@@ -14,9 +14,9 @@ import { listenToStorage, storeGet, storeList, storePut, storeRemove } from './s
 const part = (id) => document.getElementById(id);
 const mirror = createMirror(part('page'), part('fixed'));
 
-/** @param {unknown} reason */
-function sayTrouble(reason) {
-    part('trouble').hidden = false;
+/** Shows one of the sentences of index.html. @param {'trouble' | 'stopped'} which @param {unknown} reason */
+function tell(which, reason) {
+    part(which).hidden = false;
     console.error(reason);
 }
 
@@ -43,7 +43,7 @@ async function shareFonts(module) {
 
 async function start() {
     const module = await createOverwater({ overwater: host });
-    const { send, inside } = createBridge(module, sayTrouble);
+    const { send, inside } = createBridge(module, (reason) => tell('stopped', reason));
     let fitCanvas = () => {};
     const { wake } = createFrames(() => {
         fitCanvas();
@@ -78,4 +78,4 @@ async function start() {
     keepOffline(send);
 }
 
-start().catch(sayTrouble);
+start().catch((reason) => tell('trouble', reason));
