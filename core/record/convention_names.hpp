@@ -82,4 +82,20 @@ constexpr std::optional<Choice> choice_by_name(std::string_view name) {
     return std::nullopt;
 }
 
+/// Calls `visit(name, choice)` for every convention that is a choice by name; the one list for reading, writing and choosing.
+template <class C, class Visit>
+void each_choice(C& conventions, Visit visit) {
+    visit("molar_mass_digits", conventions.molar_mass_digits);
+    visit("vapour", conventions.vapour);
+    visit("vapour_rows", conventions.vapour_rows);
+    visit("round", conventions.round);
+    visit("rounding", conventions.rounding);
+    visit("decimal_sign", conventions.decimal_sign);
+    visit("conversion", conventions.conversion);
+    visit("accepted", conventions.accepted);
+    visit("percent_error", conventions.percent_error);
+    visit("answers", conventions.answers);
+    visit("headline", conventions.headline);
+}
+
 }  // namespace overwater

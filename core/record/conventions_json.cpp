@@ -9,22 +9,6 @@ namespace overwater {
 
 namespace {
 
-/// Calls `visit(name, choice)` for every convention that is a choice by name; the one list for reading and writing.
-template <class C, class Visit>
-void each_choice(C& conventions, Visit visit) {
-    visit("molar_mass_digits", conventions.molar_mass_digits);
-    visit("vapour", conventions.vapour);
-    visit("vapour_rows", conventions.vapour_rows);
-    visit("round", conventions.round);
-    visit("rounding", conventions.rounding);
-    visit("decimal_sign", conventions.decimal_sign);
-    visit("conversion", conventions.conversion);
-    visit("accepted", conventions.accepted);
-    visit("percent_error", conventions.percent_error);
-    visit("answers", conventions.answers);
-    visit("headline", conventions.headline);
-}
-
 constexpr std::string_view unit_as_typed = "as_typed";
 
 /// The text of a member that is a name; null if there is none or it is of another type.

@@ -40,6 +40,7 @@ void App::start() {
     if (fragment.find("lang=en-x-pseudo") != std::string::npos) tag = "en-x-pseudo";
     language_ = Language(tag);
     shelf_.open();
+    read_sets();
     if (const std::string theme = shelf_.setting("theme"); !theme.empty()) theme_choice_ = theme;
     for (std::size_t i = 0; i < page_names.size(); ++i) {
         if (shelf_.setting("page") == page_names[i]) page_ = static_cast<PageName>(i);
@@ -71,6 +72,8 @@ void App::take(Record record) {
     run_ = 0;
     own_room_ = false;
     open_details_.clear();
+    own_celsius_text_.clear();
+    own_pressure_text_.clear();
     keeping_ = "keep.kept";
     attended_ = Field::count;
     if (record_.id == example_id && !platform::store_get("overwater.record.example")) keeping_ = "keep.nothing_yet";
@@ -185,6 +188,11 @@ void App::typed(const std::string& key, const std::string& text) {
         before_change(key);
         record_.name = text;
         after_change(key);
+        return;
+    }
+    constexpr std::string_view conventions = "conventions.";
+    if (key.starts_with(conventions)) {
+        type_convention(std::string_view(key).substr(conventions.size()), text);
         return;
     }
     const ControlField control = field_of_control(key);

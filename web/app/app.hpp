@@ -71,6 +71,15 @@ public:
     void set_own_room(bool own) { own_room_ = own; }
     void toggle_details(std::string_view group);
 
+    // Sets of conventions of one's own
+    const std::vector<std::pair<std::string, std::string>>& sets() const { return sets_; }  ///< id and name
+    const std::string& set_name() const { return set_name_; }
+    void keep_set();
+    void use_set(const std::string& id);
+    void forget_set(const std::string& id);
+    /// The text shown for a number of the conventions: as typed, else the number that holds.
+    std::string typed_convention(std::string_view name) const;
+
     /// The message text of an output: its number with unit, or what it waits for, or why it is not possible.
     std::string shown(Output output) const;
     std::string shown_number(Output output) const;
@@ -85,6 +94,8 @@ private:
     void typed(const std::string& key, const std::string& text);
     void chosen(const std::string& key, const std::string& value);
     void choose_convention(std::string_view name, const std::string& value);
+    void type_convention(std::string_view name, const std::string& text);
+    void read_sets();
     void change_entry(Field field, const std::string& key, const std::string& text, bool unit);
     void before_change(const std::string& key);
     void after_change(const std::string& key);
@@ -111,6 +122,10 @@ private:
     Field attended_ = Field::count;
     std::string theme_choice_ = "system";
     std::string_view keeping_ = "keep.nothing_yet";
+    std::vector<std::pair<std::string, std::string>> sets_;
+    std::string set_name_;
+    std::string own_celsius_text_;
+    std::string own_pressure_text_;
     std::string announced_;
     std::string status_;
     float scroll_y_ = 0;

@@ -57,27 +57,4 @@ bool App::handle(const Event& event) {
     return false;
 }
 
-void App::choose_convention(std::string_view name, const std::string& value) {
-    // Radio buttons have their value behind the convention's name.
-    name = name.substr(0, name.find('.'));
-    const std::string key = "conventions." + std::string(name);
-    if (name == "theme") {
-        theme_choice_ = value;
-        shelf_.set_setting("theme", value);
-        platform::wake(2);
-        return;
-    }
-    before_change(key);
-    if (name == "standard") {
-        for (std::size_t i = 0; i < standard_conditions_names.size(); ++i) {
-            if (standard_conditions_names[i] == value) {
-                record_.conventions.standard = static_cast<StandardConditions>(i);
-            }
-        }
-    } else if (name == "decimal_sign") {
-        record_.conventions.decimal_sign = value == "comma" ? DecimalSign::comma : DecimalSign::point;
-    }
-    after_change(key);
-}
-
 }  // namespace overwater

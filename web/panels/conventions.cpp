@@ -1,29 +1,37 @@
 #include <algorithm>
 #include <cmath>
+#include <type_traits>
 
+#include "core/record/convention_names.hpp"
 #include "web/app/app.hpp"
 #include "web/panels/panels.hpp"
+#include "web/panels/wording.hpp"
 
 namespace overwater {
 
 namespace {
 
+constexpr Type soft{Face::regular, 14, Ink::soft};
+
+/// Every choice of the conventions with what it makes of this record's result.
 class ConventionsPage {
 public:
     ConventionsPage(App& app, Ui& ui, float top)
         : app_(app), ui_(ui), margin_(ui.width() < 600 ? 14.0f : 24.0f),
-          width_(std::min(ui.width() - 2 * margin_, 760.0f)), y_(top + 18), row_(ui.touch() ? 46.0f : 34.0f) {}
+          width_(std::min(ui.width() - 2 * margin_, 860.0f)), y_(top + 18), row_(ui.touch() ? 46.0f : 32.0f) {}
 
     void draw() {
         ui_.open("conventions", Role::region, {margin_, y_, width_, 0}, app_.say("page.conventions"));
         y_ += ui_.heading("conventions.heading", 2, {margin_, y_, width_, 0}, app_.say("page.conventions"),
                           {Face::semibold, 22, Ink::text});
-        y_ += ui_.text("conventions.about", {margin_, y_ + 2, width_, 0}, app_.say("conventions.about"),
-                       {Face::regular, 14, Ink::soft}) + 16;
-        standard();
-        simple("decimal_sign", {"point", "comma"},
-               app_.record().conventions.decimal_sign == DecimalSign::comma ? "comma" : "point");
-        simple("theme", {"system", "light", "dark", "contrast"}, app_.theme_choice());
+        y_ += ui_.text("conventions.about", {margin_, y_ + 2, width_, 0}, app_.say("conventions.about"), soft) + 14;
+        sets();
+        Conventions now = app_.record().conventions;
+        section("standard", now.standard, now);
+        if (now.standard == StandardConditions::own) own_conditions();
+        each_choice(now, [&](const char* name, auto& choice) { section(name, choice, now); });
+        pressure_unit();
+        theme();
         ui_.close();
         ui_.reach(y_ + 28);
     }
@@ -32,56 +40,143 @@ private:
     void begin(const std::string& name) {
         const std::string key = "conventions." + name;
         ui_.open(key, Role::radio_group, {margin_, y_, width_, row_}, app_.say(key));
-        y_ += ui_.text(key + ".label", {margin_, y_, width_, 0}, app_.say(key), {Face::semibold, 16, Ink::text}) + 2;
+        y_ += ui_.text(key + ".label", {margin_, y_, width_, 0}, app_.say(key), {Face::semibold, 16, Ink::text}) + 1;
         const std::string about = key + ".about";
         if (Language::knows(about)) {
-            y_ += ui_.text(about, {margin_, y_, width_, 0}, app_.say(about), {Face::regular, 14, Ink::soft}) + 4;
+            y_ += ui_.text(about, {margin_, y_, width_, 0}, app_.say(about), soft) + 3;
         }
     }
 
-    void end(float bottom) {
+    void end() {
         ui_.close();
-        y_ = bottom + 16;
-        ui_.rule({margin_, y_ - 6}, {margin_ + width_, y_ - 6});
+        y_ += 8;
+        ui_.rule({margin_, y_}, {margin_ + width_, y_});
+        y_ += 10;
+    }
+
+    /// One option in a row of its own, its effect at the right where there is room, else below.
+    void option(const std::string& group, std::string_view value, const std::string& words, bool on,
+                const std::string& effect) {
+        const std::string key = "conventions." + group + '.' + std::string(value);
+        const float wide = std::min(std::ceil(ui_.text_width(words, Type{})) + 26, width_);
+        ui_.radio(key, {margin_, y_, wide, row_}, words, std::string(value), on);
+        const float effect_width = ui_.text_width(effect, soft);
+        const bool beside = wide + 24 + effect_width <= width_;
+        if (!effect.empty()) {
+            const float top = beside ? y_ + (row_ - 19) / 2 : y_ + row_ - 4;
+            const float left = beside ? margin_ + std::max(wide + 24, std::min(330.0f, width_ - effect_width)) : margin_ + 26;
+            ui_.text(key + ".effect", {left, top, margin_ + width_ - left, 0}, effect, soft);
+        }
+        y_ += row_ + (beside || effect.empty() ? 0.0f : 18.0f);
+    }
+
+    /// What the record comes to under other conventions.
+    std::string effect(const Conventions& other) const {
+        const Assessment assessment = assess(app_.assessment().readings, other);
+        const Working working(assessment, other);
+        return effect_words(app_, assessment, working, other);
+    }
+
+    template <class Choice>
+    void section(const std::string& name, Choice& choice, const Conventions& conventions) {
+        if (name == "vapour_rows" && conventions.vapour != Conventions::Vapour::table &&
+            conventions.vapour != Conventions::Vapour::older_table) {
+            return;
+        }
+        begin(name);
+        const Choice chosen = choice;
+        for (std::size_t i = 0; i < ChoiceNames<Choice>::names.size(); ++i) {
+            const std::string_view value = ChoiceNames<Choice>::names[i];
+            choice = static_cast<Choice>(static_cast<std::uint8_t>(i));
+            const bool shows_effect = name != "answers" && name != "decimal_sign";
+            option(name, value, app_.say("conventions." + name + '.' + std::string(value)), choice == chosen,
+                   shows_effect ? effect(conventions) : std::string());
+        }
+        choice = chosen;
+        end();
+    }
+
+    void own_conditions() {
+        const float tall = ui_.touch() ? 40.0f : 30.0f;
+        for (const std::string_view name : {"own_celsius", "own_pressure"}) {
+            const std::string key = "conventions." + std::string(name);
+            const float label = std::min(260.0f, width_ - 130);
+            ui_.label(key + ".label", key, {margin_, y_, label, tall}, app_.say(key));
+            Ui::Field field;
+            field.value = app_.typed_convention(name);
+            ui_.field(key, {margin_ + label, y_, 120, tall}, field);
+            y_ += tall + 6;
+        }
         y_ += 8;
     }
 
-    void option(Flow& flow, const std::string& group, std::string_view value, const std::string& words, bool on) {
-        const float wide = std::min(std::ceil(ui_.text_width(words, Type{})) + 26, width_);
-        ui_.radio("conventions." + group + '.' + std::string(value), flow.next(wide), words, std::string(value), on);
+    void pressure_unit() {
+        const std::string key = "conventions.pressure_unit";
+        const float tall = ui_.touch() ? 40.0f : 30.0f;
+        const float label = std::min(260.0f, width_ - 170);
+        ui_.label(key + ".label", key, {margin_, y_, label, tall}, app_.say(key), {Face::semibold, 16, Ink::text});
+        Ui::Choice choice;
+        choice.options.emplace_back("as_typed", app_.say("conventions.pressure_unit.as_typed"));
+        for (const UnitId unit : units_of(Measure::pressure)) {
+            choice.options.emplace_back(info(unit).key, info(unit).symbol);
+        }
+        const UnitId chosen = app_.record().conventions.pressure_unit;
+        choice.chosen = chosen == UnitId::none ? std::string_view("as_typed") : info(chosen).key;
+        ui_.select(key, {margin_ + label, y_, 160, tall}, choice);
+        y_ += tall + 10;
+        ui_.rule({margin_, y_}, {margin_ + width_, y_});
+        y_ += 10;
     }
 
-    /// Each choice shows what it makes of this record's result.
-    void standard() {
-        begin("standard");
-        float bottom = y_;
-        for (std::size_t i = 0; i < static_cast<std::size_t>(StandardConditions::own); ++i) {
-            const std::string name(standard_conditions_names[i]);
-            const bool on = static_cast<std::size_t>(app_.record().conventions.standard) == i;
-            Flow flow(margin_, bottom, width_, row_, 12);
-            option(flow, "standard", name, app_.say("conditions." + name), on);
-            Conventions other = app_.record().conventions;
-            other.standard = static_cast<StandardConditions>(i);
-            const auto result = assess(app_.assessment().readings, other).value(Output::molar_volume_standard);
-            if (result) {
-                const std::string number = format_fixed(from_base(*result, UnitId::litre_per_mole), 2, app_.language().decimal_sign());
-                ui_.text("conventions.standard." + name + ".effect", {margin_ + 190, bottom + (row_ - 19) / 2, width_ - 190, 0},
-                         app_.say(Message{"conventions.effect"}.text(
-                             "value", app_.language().with_unit(number, UnitId::litre_per_mole))),
-                         {Face::regular, 14, Ink::soft});
+    void theme() {
+        begin("theme");
+        for (const std::string_view value : {"system", "light", "dark", "contrast"}) {
+            option("theme", value, app_.say("conventions.theme." + std::string(value)), value == app_.theme_choice(), {});
+        }
+        end();
+    }
+
+    /// Sets of conventions kept by name on this computer.
+    void sets() {
+        const float tall = ui_.touch() ? 40.0f : 30.0f;
+        const std::string key = "conventions.set_name";
+        const float label = std::min(ui_.text_width(app_.say(key), Type{}) + 12, width_ - 140);
+        ui_.label(key + ".label", key, {margin_, y_, label, tall}, app_.say(key));
+        Ui::Field field;
+        field.value = app_.set_name();
+        field.number = false;
+        field.input_mode = "text";
+        const float wide = std::min(240.0f, width_ - label);
+        ui_.field(key, {margin_ + label, y_, wide, tall}, field);
+        const std::string keep = app_.say("conventions.set_keep");
+        const float keep_width = std::ceil(ui_.text_width(keep, Type{})) + 26;
+        const bool beside = label + wide + 12 + keep_width <= width_;
+        if (!beside) y_ += tall + 8;
+        if (ui_.button("conventions.set_keep", {beside ? margin_ + label + wide + 12 : margin_, y_, keep_width, tall}, keep,
+                       Ui::ButtonLook::framed)) {
+            app_.keep_set();
+        }
+        y_ += tall + 8;
+        Flow flow(margin_, y_, width_, tall, 8);
+        bool any = false;
+        for (const auto& [id, name] : app_.sets()) {
+            any = true;
+            const float width = std::ceil(ui_.text_width(name, Type{})) + 22;
+            if (ui_.button("conventions.set." + id, flow.next(width), name, Ui::ButtonLook::framed, false,
+                           app_.say(Message{"conventions.set_use"}.text("name", name)))) {
+                app_.use_set(id);
             }
-            bottom = flow.bottom();
+            const std::string forget = app_.say("conventions.set_forget");
+            if (ui_.button("conventions.forget." + id, flow.next(std::ceil(ui_.text_width(forget, {Face::regular, 14, Ink::copper})) + 12),
+                           forget, Ui::ButtonLook::link, false,
+                           app_.say(Message{"conventions.set_forget_name"}.text("name", name)), 14)) {
+                app_.forget_set(id);
+            }
         }
-        end(bottom);
-    }
-
-    void simple(const std::string& name, std::initializer_list<std::string_view> values, std::string_view chosen) {
-        begin(name);
-        Flow flow(margin_, y_, width_, row_, 18);
-        for (const std::string_view value : values) {
-            option(flow, name, value, app_.say("conventions." + name + '.' + std::string(value)), value == chosen);
-        }
-        end(flow.bottom());
+        if (any) y_ = flow.bottom() + 6;
+        y_ += 4;
+        ui_.rule({margin_, y_}, {margin_ + width_, y_});
+        y_ += 12;
     }
 
     App& app_;

@@ -1,6 +1,7 @@
 #include "web/panels/wording.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 #include "core/explain/formula.hpp"
 #include "web/app/app.hpp"
@@ -78,6 +79,30 @@ std::string spoken_formula(const App& app, const Formula& formula) {
     words.symbols.emplace_back("ρ", app.say("speech.rho"));
     words.symbols.emplace_back("°", app.say("speech.standard"));
     return spoken(formula, words);
+}
+
+Output headline_output(const Conventions& conventions) {
+    return conventions.conversion == Conventions::Conversion::none ? Output::molar_volume_bench
+                                                                   : Output::molar_volume_standard;
+}
+
+std::string percent_error_words(const App& app, double fraction, const Conventions& conventions, int decimals) {
+    const bool magnitude = conventions.percent_error == Conventions::PercentError::magnitude;
+    const double value = from_base(magnitude ? std::fabs(fraction) : fraction, UnitId::percent);
+    const std::string number = format_fixed(value, decimals, conventions.decimal_sign);
+    return app.language().with_unit(magnitude ? number : signed_number(number, value), UnitId::percent);
+}
+
+std::string effect_words(const App& app, const Assessment& assessment, const Working& working,
+                         const Conventions& conventions) {
+    const WorkingStep* result = working.step(headline_output(conventions));
+    if (result == nullptr) return {};
+    const std::string number = format_fixed(from_base(result->value, UnitId::litre_per_mole), 4, conventions.decimal_sign);
+    const std::string value = app.language().with_unit(number, UnitId::litre_per_mole);
+    const auto error = assessment.value(Output::percent_error);
+    if (!error) return app.say(Message{"conventions.effect"}.text("value", value));
+    return app.say(Message{"conventions.effect_error"}.text("value", value).text(
+        "error", percent_error_words(app, *error, conventions, 2)));
 }
 
 std::string signed_number(const std::string& number, double value) { return value > 0 ? '+' + number : number; }

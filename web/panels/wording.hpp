@@ -11,6 +11,9 @@
 namespace overwater {
 
 class App;
+class Working;
+struct Assessment;
+struct Conventions;
 struct Formula;
 
 /// The words of a choice; the largest number at the closed end is named by the tube's capacity where it is typed.
@@ -27,6 +30,14 @@ std::string step_name(const App& app, Output output);
 
 /// A formula spoken in the language of the page.
 std::string spoken_formula(const App& app, const Formula& formula);
+
+/// The molar volume and percent error that a run comes to, in a few words; what it waits for where there is none.
+std::string effect_words(const App& app, const Assessment& assessment, const Working& working,
+                         const Conventions& conventions);
+/// The percent error as the conventions have it: with its sign, or its size alone.
+std::string percent_error_words(const App& app, double fraction, const Conventions& conventions, int decimals);
+/// The output that is the result: converted, or as collected.
+Output headline_output(const Conventions& conventions);
 
 /// A number with a sign in front also where it is above zero.
 std::string signed_number(const std::string& number, double value);
