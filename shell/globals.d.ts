@@ -11,6 +11,8 @@ declare const Module: { overwater: any };
 declare function createOverwater(options: object): Promise<any>;
 /** Frames drawn since the start, for tests. */
 declare var overwaterFrames: number;
+/** Mean milliseconds of a frame from NewFrame to Render, over `n` frames without painting. */
+declare var overwaterBench: (n: number) => number;
 
 /** Hands an event to C++: Event of web/browser/event.hpp. True when the browser's own action must not follow. */
 type Send = (kind: number, key?: string, text?: string, a?: number, b?: number, c?: number) => boolean;
