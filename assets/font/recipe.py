@@ -44,15 +44,22 @@ WANTED = "".join([
     "\u2002\u2003\u2007\u2008\u2009\u200a\u202f",  # en, em, figure, punctuation, thin, hair and narrow no-break space
     "\ufffd",
 ])
+# Headings, results and the page one is on: texts of our own, never a person's, so only what our languages need.
+WANTED_SEMIBOLD = "".join([
+    "".join(map(chr, range(0x20, 0x7F))),
+    "".join(map(chr, range(0xA0, 0x100))),
+    "ŒœŸ₀₁₂₃₄₅₆₇₈₉⁰⁴⁵⁶⁷⁸⁹⁻−×·±≤≥≈°′″–—‘’‚“”„…→ρΔ",
+    "\u2007\u2009\u202f\ufffd",
+])
 SAME_ADVANCE = "0123456789+−±\u2007"
 NAMES_KEPT = {0, 13, 14}  # copyright, license, address of the license
 
 
-def reduced(source):
+def reduced(source, wanted):
     """The changed font, and the wanted characters that the source does not have."""
     font = TTFont(source)
     available = font.getBestCmap()
-    missing = [c for c in dict.fromkeys(WANTED) if ord(c) not in available]
+    missing = [c for c in dict.fromkeys(wanted) if ord(c) not in available]
 
     options = subset.Options()
     options.layout_features = []
@@ -62,7 +69,7 @@ def reduced(source):
     options.name_IDs = sorted(NAMES_KEPT)
     options.drop_tables += ["GPOS", "GSUB", "GDEF", "BASE", "STAT", "kern", "gasp", "DSIG"]
     worker = subset.Subsetter(options)
-    worker.populate(unicodes=[ord(c) for c in WANTED])
+    worker.populate(unicodes=[ord(c) for c in wanted])
     worker.subset(font)
     scale_upem(font, EM)
 
@@ -95,7 +102,7 @@ def main(regular, semibold, folder):
     folder.mkdir(parents=True, exist_ok=True)
     arrays = []
     for name, source in {"regular": regular, "semibold": semibold}.items():
-        font, missing = reduced(source)
+        font, missing = reduced(source, WANTED if name == "regular" else WANTED_SEMIBOLD)
         target = folder / f"overwater-sans-{name}.ttf"
         font.recalcTimestamp = False
         font.save(target)

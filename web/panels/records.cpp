@@ -35,16 +35,24 @@ void draw_records_page(App& app, Ui& ui, float top) {
 
     const auto entry = [&](const std::string& id, const std::string& words, const std::string& detail) {
         const std::string key = "records.open." + id;
-        const Rect rect{margin, y, width, row};
         const bool current = id == app.record().id;
+        const Type type{Face::regular, 16, Ink::copper};
+        // A long name takes more lines, never the place of the date.
+        const auto broken = ui.lines(words, type, width - ui.text_width(detail, soft) - 40);
+        const float step = Ui::line_height(type);
+        const Rect rect{margin, y, width, row + step * static_cast<float>(broken.size() - 1)};
         if (current) ui.fill(rect, Ink::copper_soft, 5);
-        ui.draw_text({margin + 12, y + row / 2 - 8}, words, {current ? Face::semibold : Face::regular, 16, Ink::copper});
+        float line = y + row / 2 - 8;
+        for (const std::string& part : broken) {
+            ui.draw_text({margin + 12, line}, part, type);
+            line += step;
+        }
         ui.draw_text({margin + width - 12, y + row / 2 - 7}, detail, soft, Anchor::end);
         if (ui.button(key, rect, {}, Ui::ButtonLook::plain, current,
                       app.say(Message{"records.open"}.text("name", words).text("detail", detail)))) {
             app.open_record(id);
         }
-        y += row;
+        y += rect.h;
         ui.rule({margin, y}, {margin + width, y});
     };
     bool example_listed = false;
