@@ -110,27 +110,83 @@ class Sources:
         return list(entry.values()) if isinstance(entry, dict) else [entry]
 
 
+def functions(path, tokens):
+    """(path, name, parameters, body) of everything that looks like a function with a body."""
+    for i, token in enumerate(tokens[:-1]):
+        if token.kind != "name" or token.text in ("if", "for", "while", "switch") or tokens[i + 1].text != "(":
+            continue
+        end = closing(tokens, i + 1)
+        after = end + 1
+        while after < len(tokens) and tokens[after].text in ("const", "override", "noexcept"):
+            after += 1
+        if after >= len(tokens) or tokens[after].text != "{":
+            continue
+        parameters, depth = [[]], 0
+        for t in tokens[i + 2:end]:
+            depth += (t.text in OPENING) - (t.text in CLOSING)
+            if t.text == "," and depth == 0:
+                parameters.append([])
+            elif t.kind == "name":
+                parameters[-1].append(t.text)
+        yield (path, token.text, [p[-1] if p else "" for p in parameters],
+               tokens[after:closing(tokens, after) + 1])
+
+
 def node_functions(sources):
-    """The calls of the widget vocabulary whose first argument is the key of a node, not of a sentence."""
-    names = re.findall(r"\b(\w+)\((?:const )?std::string&? key\b", sources.files["web/ui/ui.hpp"])
-    return set(names)
+    """Function to the index of the argument that is the key of a node, not of a sentence: the widget vocabulary, and
+    what hands a parameter on to it."""
+    nodes = {name: 0 for name in re.findall(r"\b(\w+)\((?:const )?std::string&? key\b", sources.files["web/ui/ui.hpp"])}
+    nodes.update(before_change=0, after_change=0)
+    helpers = {}
+    for path, tokens in sources.tokens.items():
+        if not path.startswith("web/panels/"):
+            continue
+        for _, name, parameters, body in functions(path, tokens):
+            for i, token in enumerate(body[:-2]):
+                if token.text in nodes and body[i + 1].text == "(" and body[i + 2].text in parameters and (
+                        body[i + 3].text == "," and name not in nodes):
+                    helpers[name] = parameters.index(body[i + 2].text)
+    return nodes, helpers
+
+
+def arguments_of(tokens, opened):
+    """The tokens of each argument of a call whose bracket opens at `opened`."""
+    parts, depth = [[]], 0
+    for token in tokens[opened + 1:closing(tokens, opened)]:
+        depth += (token.text in OPENING) - (token.text in CLOSING)
+        parts.append([]) if token.text == "," and depth == 0 else parts[-1].append(token)
+    return parts
+
+
+def node_literals(sources):
+    """The literals that are keys of nodes, as tokens."""
+    nodes, helpers = node_functions(sources)
+    found = set()
+    for path, tokens in sources.tokens.items():
+        for i, token in enumerate(tokens[:-2]):
+            own = token.text in nodes and (tokens[i - 1].text in (".", "->") or token.text.endswith("_change"))
+            if not (own or token.text in helpers and path.startswith("web/panels/")) or tokens[i + 1].text != "(":
+                continue
+            index = nodes[token.text] if own else helpers[token.text]
+            parts = arguments_of(tokens, i + 1)
+            if index < len(parts) and parts[index] and parts[index][0].kind == "text":
+                found.add(parts[index][0])
+    return found
 
 
 def literal_keys(sources):
     """(path, line, key) of each literal that names a sentence: not keys of nodes, nor what keys are compared with."""
-    nodes, families = node_functions(sources), {k.split(".")[0] for k in sources.catalogue}
-    node_keys = {tokens[i + 3].said for tokens in sources.tokens.values() for i in range(len(tokens) - 3)
-                 if tokens[i].text in (".", "->") and tokens[i + 1].text in nodes and tokens[i + 2].text == "("
-                 and tokens[i + 3].kind == "text"} - set(sources.catalogue)
+    families = {k.split(".")[0] for k in sources.catalogue}
+    nodes = node_literals(sources)
+    node_keys = {token.said for token in nodes} - set(sources.catalogue)
     for path, tokens in sources.tokens.items():
         for i, token in enumerate(tokens):
             if token.kind != "text" or not (KEY.fullmatch(token.said) or token.said in sources.catalogue):
                 continue
             before = tokens[i - 1].text if i > 0 else ""
             caller = tokens[i - 2].text if i > 1 else ""
-            is_node = before == "(" and caller in nodes and tokens[i - 3].text in (".", "->")
             if path.startswith("web/"):
-                if is_node or before == "=" and caller == "=" or before == "(" and caller == "starts_with":
+                if token in nodes or before == "=" and caller == "=" or before == "(" and caller == "starts_with":
                     continue
                 # The key of a control whose words come from elsewhere.
                 if token.said.split(".")[0] not in families or is_control(sources, token.said) or (
@@ -161,6 +217,58 @@ def suffixes(sources, path, only_said):
     return found
 
 
+def conventions(sources):
+    """Each choice of the conventions to the names of its values, from the headers of the core."""
+    types, values = {}, {}
+    for token, name in re.findall(r"^\s+(?:Conventions::)?(\w+) (\w+) = \w+::", sources.files[
+            "core/result/conventions.hpp"], re.MULTILINE):
+        types[name] = token
+    tokens = sources.tokens["core/record/convention_names.hpp"]
+    for i, token in enumerate(tokens):
+        if token.text == "ChoiceNames" and tokens[i - 1].text == "struct" and tokens[i + 1].text == "<":
+            end = next(k for k in range(i, len(tokens)) if tokens[k].text == ">")
+            body = next(k for k in range(end, len(tokens)) if tokens[k].text == "{")
+            values[tokens[end - 1].text] = texts(tokens[body:closing(tokens, body)]) or sources.names(
+                "standard_conditions_names")
+    visited = [texts(arguments)[0] for _, arguments in sources.calls("visit", "core/") if texts(arguments)]
+    return {name: values[types[name]] for name in visited + ["standard"]}
+
+
+def glued(sources):
+    """Keys glued from a literal and a name said by `say`: of a loop over literals, or handed to a helper."""
+    keys = set()
+    for path, tokens in sources.tokens.items():
+        if not path.startswith("web/panels/"):
+            continue
+        helpers = {}
+        for _, name, parameters, body in functions(path, tokens):
+            for i, token in enumerate(body[:-2]):
+                if token.kind != "text" or not re.fullmatch(r"[a-z_.]+\.", token.said) or body[i + 1].text != "+":
+                    continue
+                name_at = next((t.text for t in body[i + 2:i + 7] if t.kind == "name" and t.text not in (
+                    "std", "string", "name_of")), "")
+                variable = body[i - 2].text if body[i - 1].text == "=" else None
+                said = body[i - 2].text == "say" or any(
+                    t.text == "say" and body[k + 1].text == "(" and body[k + 2].text == variable and
+                    body[k + 3].text == ")" for k, t in enumerate(body[:-3]))
+                if not said:
+                    continue
+                if name_at in parameters and i + 7 < len(body):
+                    end = next(k for k in range(i, len(body)) if body[k].text in (";", ",") or k == len(body) - 1)
+                    if not any(t.kind == "text" for t in body[i + 1:end]):
+                        helpers.setdefault(name, []).append((parameters.index(name_at), token.said))
+                for k, t in enumerate(body[:i]):
+                    if t.text == ":" and body[k - 1].text == name_at and body[k + 1].text == "{":
+                        keys.update(token.said + value for value in texts(body[k:closing(body, k + 1)]))
+        for i, token in enumerate(tokens[:-2]):
+            if token.text in helpers and tokens[i + 1].text == "(":
+                parts = arguments_of(tokens, i + 1)
+                for index, beginning in helpers[token.text]:
+                    if index < len(parts) and len(parts[index]) == 1 and parts[index][0].kind == "text":
+                        keys.add(beginning + parts[index][0].said)
+    return keys
+
+
 def families(sources):
     """(required, possible): keys made at run time out of a beginning and a name."""
     fields, outputs = sources.names("field_names"), sources.names("output_names")
@@ -168,15 +276,10 @@ def families(sources):
     used = {t for path, tokens in sources.tokens.items() if path.startswith("web/") for t in texts(tokens)}
     asked = {t.text for name in ("radios", "listed", "choices_of") for _, arguments in sources.calls(name)
              for i, t in enumerate(arguments) if i > 1 and arguments[i - 2].text == "Field"}
-    groups = {texts(arguments)[0]: texts(arguments)[1:] for _, arguments in sources.calls("simple") if texts(arguments)}
-    for _, arguments in sources.calls("begin", "web/panels/conventions.cpp"):
-        if texts(arguments):
-            groups.setdefault(texts(arguments)[0], [])
-    required = {f"choice.{field}.{value}" for field in asked for value in choices.get(field, ())}
-    required |= {f"conventions.{group}{value}" for group, values in groups.items()
-                 for value in [""] + [f".{v}" for v in values if f".{v}" not in suffixes(
-                     sources, "web/panels/conventions.cpp", False)]}
-    possible = {f"conventions.{group}.about" for group in groups}
+    required = {f"choice.{field}.{value}" for field in asked for value in choices.get(field, ())} | glued(sources)
+    required |= {f"conventions.{name}{value}" for name, values in conventions(sources).items()
+                 for value in [""] + [f".{v}" for v in values]}
+    possible = {f"{key}.about" for key in required if re.fullmatch(r"conventions\.\w+", key)}
     for beginning, names, needed in (("field.", fields, True), ("output.", outputs, True),
                                      ("standard.", standards, True), ("conditions.", standards[:-1], True),
                                      ("hint.", fields + ["start"], False), ("step.", outputs, False)):
@@ -209,8 +312,8 @@ class Messages:
 
     def __init__(self, sources):
         self.sources, self.built, self.helpers, self.returned = sources, [], {}, {}
-        functions = [f for path, tokens in sources.tokens.items() for f in self.functions(path, tokens)]
-        for _, name, _, body in functions:
+        found = [f for path, tokens in sources.tokens.items() for f in functions(path, tokens)]
+        for _, name, _, body in found:
             keys = {body[i + 1].said for i, t in enumerate(body[:-1])
                     if t.text == "return" and body[i + 1].kind == "text" and KEY.fullmatch(body[i + 1].said)}
             if keys:
@@ -218,30 +321,8 @@ class Messages:
         # A helper may call another: twice round is enough for what is here, three times shows that nothing changes.
         for _ in range(3):
             self.built = []
-            for function in functions:
+            for function in found:
                 self.read(*function)
-
-    @staticmethod
-    def functions(path, tokens):
-        """(path, name, parameters, body) of everything that looks like a function with a body."""
-        for i, token in enumerate(tokens[:-1]):
-            if token.kind != "name" or token.text in ("if", "for", "while", "switch") or tokens[i + 1].text != "(":
-                continue
-            end = closing(tokens, i + 1)
-            after = end + 1
-            while after < len(tokens) and tokens[after].text in ("const", "override", "noexcept"):
-                after += 1
-            if after >= len(tokens) or tokens[after].text != "{":
-                continue
-            parameters, depth = [[]], 0
-            for t in tokens[i + 2:end]:
-                depth += (t.text in OPENING) - (t.text in CLOSING)
-                if t.text == "," and depth == 0:
-                    parameters.append([])
-                elif t.kind == "name":
-                    parameters[-1].append(t.text)
-            yield (path, token.text, [p[-1] if p else "" for p in parameters],
-                   tokens[after:closing(tokens, after) + 1])
 
     def keys_of(self, expression, body):
         """The keys an expression can give: literals, a local variable, a function that returns literals."""
@@ -272,10 +353,7 @@ class Messages:
             expression = body[opened + 1:end]
             given, maybe = set(helper[1] if helper else ()), set()
             if helper:
-                parts, depth = [[]], 0
-                for t in expression:
-                    depth += (t.text in OPENING) - (t.text in CLOSING)
-                    parts.append([]) if t.text == "," and depth == 0 else parts[-1].append(t)
+                parts = arguments_of(body, opened)
                 expression = parts[helper[0]] if helper[0] < len(parts) else []
             self.chain(body, end + 1, given)
             if variable:
@@ -398,7 +476,8 @@ def main():
     cases = [
         (missing_keys, [plant('app.say("bench.planted");'), plant('group("bench.group.planted", {});'),
                         plant("", removed="field.barometer"), plant("", removed="choice.metal.zinc"),
-                        plant("", removed="conventions.theme.dark"), plant("", removed="cautions.glass.text"),
+                        plant("", removed="conventions.theme.dark"), plant("", removed="conventions.vapour.table"),
+                        plant("", removed="bench.group.room"), plant("", removed="cautions.glass.text"),
                         plant("", removed="text.no_digits"), plant("", removed="standard.own")]),
         (unused_keys, [plant("", keys={key: "Planted"}) for key in (
             "planted", "bench.planted", "field.planted", "hint.planted", "choice.metal.planted",
