@@ -11,6 +11,7 @@
 #include "core/quantity/units.hpp"
 #include "core/result/evaluate.hpp"
 #include "core/result/refusals.hpp"
+#include "core/result/sense_checks.hpp"
 
 namespace overwater {
 
@@ -234,7 +235,7 @@ Assessment assess(const Readings& readings, const Conventions& conventions) {
     assessment.measured = measured_from(readings, conventions);
     assessment.checks = refusals(readings);
     Assessor(assessment).settle();
-    add_notes(assessment);
+    add_sense_checks(assessment);
     return assessment;
 }
 

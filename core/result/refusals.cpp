@@ -4,7 +4,6 @@
 #include <string>
 
 #include "core/matter/water.hpp"
-#include "core/quantity/units.hpp"
 
 namespace overwater {
 
@@ -99,24 +98,5 @@ private:
 }  // namespace
 
 std::vector<Check> refusals(const Readings& readings) { return Refusals(readings).list(); }
-
-void add_notes(Assessment& all) {
-    const Setup& setup = all.measured.setup;
-    if (setup.closed_end == ClosedEnd::largest && !setup.present.has(Field::end_space) &&
-        all.has(Output::gas_volume)) {
-        // Each mL that was not counted makes the molar volume low by one mL's share of the gas.
-        const double per_millilitre = millilitre.factor / all.outcome[Output::gas_volume];
-        all.checks.push_back({Field::end_space, Weight::note,
-                              Message{"note.end_space_blank"}.figures("share", per_millilitre, UnitId::percent, 2)});
-    }
-    if (setup.acid_limits && all.has(Output::acid_excess)) {
-        const double excess = all.outcome[Output::acid_excess];
-        if (excess < 1) {
-            all.checks.push_back({Field::acid_volume, Weight::doubt, Message{"check.acid_limits"}});
-        } else if (excess < 2) {
-            all.checks.push_back({Field::acid_volume, Weight::doubt, Message{"check.acid_short"}});
-        }
-    }
-}
 
 }  // namespace overwater

@@ -10,7 +10,4 @@ namespace overwater {
 /// masses that are not above zero, and the like.
 std::vector<Check> refusals(const Readings& readings);
 
-/// Remarks that need the computed values: the acid's excess, an end space not measured.
-void add_notes(Assessment& assessment);
-
 }  // namespace overwater
