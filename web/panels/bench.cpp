@@ -45,8 +45,8 @@ float dock(App& app, Ui& ui) {
     const Output shown[] = {Output::dry_gas_pressure, Output::molar_volume_standard};
     float tall = 0;
     for (const Output output : shown) {
-        const auto lines = ui.lines(app.shown(output), type, half).size();
-        tall = std::max(tall, Ui::line_height(type) * static_cast<float>(std::min<std::size_t>(lines, 2)));
+        const auto lines = ui.lines(app.shown_briefly(output), type, half).size();
+        tall = std::max(tall, Ui::line_height(type) * static_cast<float>(lines));
     }
     const float height = tall + 42;
     const float top = ui.height() - height;
@@ -59,7 +59,7 @@ float dock(App& app, Ui& ui) {
         const std::string key = "dock." + std::string(name_of(output));
         const bool value = app.assessment().has(output);
         ui.text(key + ".name", {x, top + 8, half, 0}, step_name(app, output), {Face::regular, 14, Ink::soft});
-        ui.text(key, {x, top + 28, half, 0}, app.shown(output),
+        ui.text(key, {x, top + 28, half, 0}, app.shown_briefly(output),
                 {value ? Face::semibold : Face::regular, 16, value ? Ink::text : Ink::soft});
         x += half + 14;
     }
@@ -76,7 +76,7 @@ void wide(App& app, Ui& ui, float top) {
     ui.rule({readings, top}, {readings, bottom + 2000});
     ui.rule({readings + tube, top}, {readings + tube, bottom + 2000});
     const float left = draw_readings(app, ui, {20, top + 2, readings - 40, 0}, false);
-    draw_tube_column(app, ui, {readings + 14, top + 10, tube - 28, bottom - top - 16}, 0);
+    draw_tube_column(app, ui, {readings + 14, top + 10, tube - 28, bottom - top - 16}, 0, true);
     const float x = readings + tube + 28;
     const float width = ui.width() - x - 24;
     const float banner = example_banner(app, ui, {x - 12, top + 8, width + 24, 0}, 12);
@@ -89,7 +89,7 @@ void middle(App& app, Ui& ui, float top) {
     const float column = std::min(452.0f, (ui.width() - 3 * margin) * 0.58f);
     const float tall = draw_readings(app, ui, {margin, top + 6, column, 0}, false);
     const float tube = draw_tube_column(
-        app, ui, {2 * margin + column, top + 12, ui.width() - 3 * margin - column, 0}, 480);
+        app, ui, {2 * margin + column, top + 12, ui.width() - 3 * margin - column, 0}, 480, true);
     draw_results(app, ui, {margin, top + std::max(tall, tube) + 28, ui.width() - 2 * margin, 0});
 }
 
@@ -103,7 +103,7 @@ void narrow(App& app, Ui& ui, float top) {
     y += draw_readings(app, ui, {margin, y, width, 0}, true) + 18;
     if (app.assessment().readings.closed_end != ClosedEnd::unknown) {
         const float tube = std::min(width, 360.0f);
-        y += draw_tube_column(app, ui, {margin + (width - tube) / 2, y, tube, 0}, 440) + 18;
+        y += draw_tube_column(app, ui, {margin + (width - tube) / 2, y, tube, 0}, 440, false) + 18;
     } else {
         y += draw_short_cautions(app, ui, {margin, y, width, 0}) + 18;
     }
@@ -124,7 +124,7 @@ float draw_bench(App& app, Ui& ui, float top) {
         return 0;
     }
     narrow(app, ui, top);
-    const bool docked = ui.height() >= dock_needs_height;
+    const bool docked = ui.height() >= dock_needs_height && app.reveals();
     const float height = docked ? dock(app, ui) : 0;
     ui.reach(ui.lowest() + 24 + height);
     return height;

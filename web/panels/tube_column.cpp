@@ -74,14 +74,23 @@ TubeLabels labels_of(const App& app) {
     return labels;
 }
 
-float notes(App& app, Ui& ui, Rect area) {
-    float y = area.y;
-    const std::string hint = "hint." + (app.attended() == Field::count ? std::string("start")
-                                                                       : std::string(name_of(app.attended())));
-    if (Language::knows(hint)) {
-        y += ui.text("bench.hint", {area.x, y, area.w, 0}, app.say(hint), small) + 6;
+std::string hint_key(Field field) {
+    return "hint." + (field == Field::count ? std::string("start") : std::string(name_of(field)));
+}
+
+void draw_hint(App& app, Ui& ui, Rect area) {
+    const std::string hint = hint_key(app.attended());
+    if (Language::knows(hint)) ui.text("bench.hint", {area.x, area.y, area.w, 0}, app.say(hint), small);
+}
+
+/// What the longest hint needs, so that nothing moves when another reading is attended to.
+float height_of_hints(App& app, Ui& ui, float width) {
+    std::size_t most = 0;
+    for (std::size_t i = 0; i <= field_count; ++i) {
+        const std::string hint = hint_key(static_cast<Field>(i));
+        if (Language::knows(hint)) most = std::max(most, ui.lines(app.say(hint), small, width).size());
     }
-    return y - area.y;
+    return Ui::line_height(small) * static_cast<float>(most);
 }
 
 }  // namespace
@@ -97,27 +106,38 @@ float draw_closed_end_question(App& app, Ui& ui, Rect area) {
     y += ui.text("closed_end.why", {area.x, y + 4, area.w, 0}, app.say("closed_end.why"), small) + 14;
     const float width = std::min(125.0f, (area.w - 16) / 2);
     const float height = std::round(width * 1.45f);
+    const Type type{Face::semibold, 15, Ink::copper};
+    std::size_t most = 1;
+    for (const std::string_view value : choices_of(Field::number_at_closed_end)) {
+        const std::string words = choice_words(app, Field::number_at_closed_end, value);
+        most = std::max(most, ui.lines(words, type, width - 8).size());
+    }
+    const float below = 24 * static_cast<float>(most) + 6;
     float x = area.x + (area.w - 2 * width - 16) / 2;
     const std::string key = key_of_control(Field::number_at_closed_end);
     for (const std::string_view value : choices_of(Field::number_at_closed_end)) {
         const std::string words = choice_words(app, Field::number_at_closed_end, value);
         const std::string name =
             app.say(Message{"closed_end.choose"}.text("number", words));
-        const Rect rect{x, y, width, height + 30};
+        const Rect rect{x, y, width, height + below};
         ui.frame(rect, Ink::line, 1, 6);
         ui.draw_picture({x, y + 6}, draw_scale_choice(value == "largest", words, {}, width, height, ui.measure()));
         const std::string button = "closed_end." + std::string(value);
         if (ui.button(button, rect, {}, Ui::ButtonLook::plain, false, name)) {
             app.handle({Event::Kind::change, key, std::string(value)});
         }
-        ui.draw_text({x + width / 2, y + height + 6}, words, {Face::semibold, 15, Ink::copper}, Anchor::middle);
+        float line = y + height + 6;
+        for (const std::string& part : ui.lines(words, type, width - 8)) {
+            ui.draw_text({x + width / 2, line}, part, type, Anchor::middle);
+            line += 24;
+        }
         x += width + 16;
     }
-    y += height + 44;
+    y += height + below + 14;
     return y - area.y;
 }
 
-float draw_tube_column(App& app, Ui& ui, Rect area, float picture_height) {
+float draw_tube_column(App& app, Ui& ui, Rect area, float picture_height, bool with_hint) {
     float y = area.y;
     ui.open("bench.tube", Role::region, {area.x, area.y, area.w, 0}, app.say("bench.tube"));
     const bool question = app.assessment().readings.closed_end == ClosedEnd::unknown;
@@ -125,20 +145,18 @@ float draw_tube_column(App& app, Ui& ui, Rect area, float picture_height) {
     const std::string caution = app.say("cautions.short");
     const float cautions =
         Ui::line_height(smallest) * static_cast<float>(ui.lines(caution, smallest, area.w).size());
-    const float hint_room = 3 * Ui::line_height(small) + 8;
+    const float hints = with_hint ? height_of_hints(app, ui, area.w) + 8 : 0;
     if (question) {
         y += draw_closed_end_question(app, ui, {area.x, y, area.w, 0}) + 8;
     } else {
-        const float height = picture_height > 0 ? picture_height : area.h - cautions - hint_room - 10;
+        const float height = picture_height > 0 ? picture_height : area.h - cautions - hints - 10;
         const Picture picture = draw_tube(view_of(app), labels_of(app), area.w, height, ui.measure());
         ui.picture("tube.picture", {area.x, y}, picture);
         y += height + 8;
     }
-    if (picture_height == 0) {
-        notes(app, ui, {area.x, y, area.w, 0});
-        y = std::max(y + hint_room, area.bottom() - cautions - 4);
-        if (question) y = area.bottom() - cautions - 4;
-    }
+    if (with_hint) draw_hint(app, ui, {area.x, y, area.w, 0});
+    y += hints;
+    if (picture_height == 0) y = std::max(y, area.bottom() - cautions - 4);
     y += draw_short_cautions(app, ui, {area.x, y, area.w, 0});
     ui.close();
     return y - area.y;

@@ -24,28 +24,45 @@ struct Layout {
     Picture formula;
     float baseline = 0;
     bool formula_below = false;
-    float name_width = 0;
+    float name_room = 0;     ///< the name breaks into lines no wider
+    float name_height = 0;
+    float name_width = 0;    ///< of its longest line
+    bool state_below = false;
     float height = 0;
-    float text_line = 0;  ///< middle of the line of name and result
+    float text_line = 0;  ///< middle of the name's first line and of the result
 };
+
+void set_name(Layout& out, Ui& ui, const std::string& name, float room) {
+    const auto broken = ui.lines(name, Type{}, room);
+    out.name_room = room;
+    out.name_height = Ui::line_height(Type{}) * static_cast<float>(broken.size());
+    out.name_width = 0;
+    for (const std::string& line : broken) out.name_width = std::max(out.name_width, ui.text_width(line, Type{}));
+}
 
 Layout layout_of(App& app, Ui& ui, float width, Output output) {
     Layout out;
-    out.name_width = ui.text_width(step_name(app, output), Type{});
+    const std::string name = step_name(app, output);
+    const float name_width = ui.text_width(name, Type{});
     const WorkingStep* step = app.working().step(output);
+    out.text_line = 15;
     if (step == nullptr) {
-        const float left = number_width + out.name_width + 14;
+        // What it waits for stands behind the name, or below it where little room is left.
+        out.state_below = number_width + name_width + 14 > width * 0.55f;
+        set_name(out, ui, name, out.state_below ? width - number_width : name_width + 2);
+        const float left = out.state_below ? number_width : number_width + name_width + 14;
         const auto lines = ui.lines(app.shown_briefly(output), Type{}, width - left);
-        out.height = std::max(30.0f, Ui::line_height(Type{}) * static_cast<float>(lines.size()) + 8);
-        out.text_line = 15;
+        const float state = Ui::line_height(Type{}) * static_cast<float>(lines.size());
+        out.height = std::max(30.0f, state + (out.state_below ? out.name_height : 0) + 8);
         return out;
     }
     out.formula = typeset(equation(*step, step->numbers), formula_size, Ink::text, ui.measure(), &out.baseline);
     const float result = ui.text_width(app.shown(output), {Face::semibold, 16, Ink::text});
-    out.formula_below = number_width + out.name_width + 12 + out.formula.width + 16 + result > width;
+    out.formula_below = number_width + name_width + 12 + out.formula.width + 16 + result > width;
+    set_name(out, ui, name, std::min(name_width + 2, width - number_width - 12 - result));
     const float tall = std::max(out.formula.height + 9, 30.0f);
-    out.height = out.formula_below ? 30 + tall - 4 : std::round(tall);
-    out.text_line = out.formula_below ? 15 : out.height / 2;
+    out.height = out.formula_below ? out.name_height + 8 + tall - 4 : std::round(tall);
+    if (!out.formula_below) out.text_line = out.height / 2;
     return out;
 }
 
@@ -63,14 +80,15 @@ float draw_working_row(App& app, Ui& ui, Rect area, Output output, int number, c
     const float line = area.y + layout.text_line - 11;
     ui.open(key, Role::list_item, {area.x, area.y, area.w, layout.height}, {});
     ui.draw_text({area.x, line + 3}, std::to_string(number), {Face::regular, 16, Ink::soft});
-    ui.text(key + ".name", {area.x + number_width, line, layout.name_width + 2, 0}, step_name(app, output));
-    const float after_name = area.x + number_width + layout.name_width + 12;
+    ui.text(key + ".name", {area.x + number_width, line, layout.name_room, 0}, step_name(app, output));
+    const float after_name = area.x + number_width + layout.name_width + (step == nullptr ? 14.0f : 12.0f);
     if (step == nullptr) {
-        ui.text(key + ".state", {after_name, line, area.x + area.w - after_name, 0}, app.shown_briefly(output),
-                {Face::regular, 16, Ink::soft});
+        const float left = layout.state_below ? area.x + number_width : after_name;
+        ui.text(key + ".state", {left, line + (layout.state_below ? layout.name_height : 0), area.x + area.w - left, 0},
+                app.shown_briefly(output), {Face::regular, 16, Ink::soft});
     } else {
         const Point at = layout.formula_below
-                             ? Point{area.x + number_width, area.y + 28}
+                             ? Point{area.x + number_width, area.y + layout.name_height + 6}
                              : Point{after_name, area.y + (layout.height - layout.formula.height) / 2};
         const Formula whole = equation(*step, step->numbers);
         ui.formula(key + ".formula", {at.x, at.y + layout.baseline}, whole, spoken_formula(app, whole), formula_size,
