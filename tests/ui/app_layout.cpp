@@ -246,6 +246,30 @@ constexpr State states[] = {
          type_refusals(desk);
      }},
     {"working with refusals", [](Desk& desk) { desk.press("header.working"); }},
+    {"bench with everything open, second run",
+     [](Desk& desk) {
+         desk.press("header.bench");
+         for (const char* group : {"metal", "tube", "after", "room"}) {
+             if (desk.find(std::string("bench.details.") + group) != nullptr) {
+                 desk.press(std::string("bench.details.") + group);
+             }
+         }
+         desk.press("runs.add");
+     }},
+    {"bench with ribbon and weather report",
+     [](Desk& desk) {
+         desk.choose("bench.mass_from.ribbon", "ribbon");
+         desk.choose("bench.pressure_kind.reduced_to_sea_level", "reduced_to_sea_level");
+         desk.choose("bench.acid.sulfuric", "sulfuric");
+     }},
+    {"conventions with conditions and a set of one's own",
+     [](Desk& desk) {
+         desk.press("header.conventions");
+         desk.choose("conventions.standard.own", "own");
+         desk.choose("conventions.vapour.older_table", "older_table");
+         desk.type("conventions.set_name", "Class 3 b, spring");
+         desk.press("conventions.set_keep");
+     }},
     {"records with a long name",
      [](Desk& desk) {
          desk.press("header.record");

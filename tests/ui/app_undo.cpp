@@ -9,8 +9,8 @@ using namespace overwater::test;
 
 namespace {
 
-struct Start {
-    Start() {
+struct Fresh {
+    Fresh() {
         new_world();
         desk = std::make_unique<Desk>();
         desk->own_run();
@@ -33,7 +33,7 @@ struct Start {
 }  // namespace
 
 TEST_CASE("Typing in one field without a pause is one step of undo") {
-    Start desk;
+    Fresh desk;
     desk->type("bench.mass_of_metal", "0.0412");
     CHECK(desk.text("bench.mass_of_metal") == "0.0412");
     desk.undo();
@@ -45,7 +45,7 @@ TEST_CASE("Typing in one field without a pause is one step of undo") {
 }
 
 TEST_CASE("A pause of one second begins another step; less does not") {
-    Start desk;
+    Fresh desk;
     desk->focus("bench.mass_of_metal");
     desk->send(Event::Kind::input, "bench.mass_of_metal", "0.04");
     desk->wait(999);
@@ -62,7 +62,7 @@ TEST_CASE("A pause of one second begins another step; less does not") {
 }
 
 TEST_CASE("Leaving the field begins another step") {
-    Start desk;
+    Fresh desk;
     desk->type("bench.mass_of_metal", "0.04");
     desk->blur();
     desk->focus("bench.mass_of_metal");
@@ -78,7 +78,7 @@ TEST_CASE("Leaving the field begins another step") {
 }
 
 TEST_CASE("Undo takes the focus and the caret to the place changed") {
-    Start desk;
+    Fresh desk;
     desk->type("bench.mass_of_metal", "0.0412");
     desk->type("bench.temperature", "21.4");
     desk->blur();
@@ -100,7 +100,7 @@ TEST_CASE("Undo takes the focus and the caret to the place changed") {
 }
 
 TEST_CASE("Choices, units and conventions are undone too") {
-    Start desk;
+    Fresh desk;
     desk->choose("bench.metal", "zinc");
     desk->choose("bench.acid.sulfuric", "sulfuric");
     desk->choose("bench.barometer.unit", "inHg");
@@ -124,7 +124,7 @@ TEST_CASE("Choices, units and conventions are undone too") {
 }
 
 TEST_CASE("The buttons undo and redo like the keys; a new change forgets what was undone") {
-    Start desk;
+    Fresh desk;
     desk->type("bench.mass_of_metal", "0.0412");
     desk->press("header.undo");
     CHECK(desk.text("bench.mass_of_metal").empty());
@@ -142,7 +142,7 @@ TEST_CASE("The buttons undo and redo like the keys; a new change forgets what wa
 }
 
 TEST_CASE("What undo brings back is kept like anything typed") {
-    Start desk;
+    Fresh desk;
     desk->type("bench.mass_of_metal", "0.0412");
     desk->send(Event::Kind::undo);
     CHECK(stored_record(desk->app().record().id).find("0.0412\",\"unit") == std::string::npos);
@@ -156,7 +156,7 @@ TEST_CASE("What undo brings back is kept like anything typed") {
 }
 
 TEST_CASE("Undo ends at the record: another one's changes stay") {
-    Start desk;
+    Fresh desk;
     desk->type("bench.mass_of_metal", "0.0412");
     const std::string first = desk->app().record().id;
     desk->press("header.record");
