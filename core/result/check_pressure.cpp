@@ -28,7 +28,9 @@ double usual_pressure(double height) {
            std::pow(1 - atmosphere_lapse_rate * height / atmosphere_sea_level_kelvin, atmosphere_exponent);
 }
 
-bool is_near(double pressure, double height) { return std::fabs(pressure - usual_pressure(height)) <= weather; }
+bool is_near(double pressure, double height, double distance = weather) {
+    return std::fabs(pressure - usual_pressure(height)) <= distance;
+}
 
 /// 1013, 1013.25, 760, 101.3, 101.325, 29.92, 1 atm: the numbers that stand in books.
 bool is_a_book_value(double pressure) {
@@ -94,7 +96,7 @@ void at_height(Remarks& remarks) {
     const double usual = usual_pressure(height.base);
     if (reading.base <= usual + weather) return;
     const double in_feet = to_base(height.number.value, UnitId::foot);
-    if (height.unit == UnitId::metre && in_feet > lowest_bench && is_near(reading.base, in_feet) &&
+    if (height.unit == UnitId::metre && in_feet > lowest_bench && is_near(reading.base, in_feet, weather / 2) &&
         !is_near(reading.base, 0)) {
         remarks.doubt(Field::height_above_sea_level,
                       as_typed("check.height_in_feet", height)

@@ -91,12 +91,12 @@ void check_result(Remarks& remarks) {
         remarks.doubt(Field::number_at_closed_end, Message{"check.other_end"});
         return;
     }
-    for (const std::string_view key : explained) {
-        if (remarks.said(key)) return;
-    }
     if (const auto metal = other_metal(remarks, *times)) {
         remarks.doubt(Field::metal, Message{"check.other_metal"}.text("other", std::string(symbol_of(*metal))));
         return;
+    }
+    for (const std::string_view key : explained) {
+        if (remarks.said(key)) return;
     }
     if (!factor_of_two(remarks, *times)) slip_of_ten(remarks, *times);
 }

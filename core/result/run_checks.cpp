@@ -1,7 +1,8 @@
 #include "core/result/run_checks.hpp"
 
 #include <algorithm>
-#include <cmath>
+#include <optional>
+#include <utility>
 
 #include "core/quantity/units.hpp"
 
@@ -17,27 +18,32 @@ constexpr double far_apart = 0.05;
 constexpr double same_room = 5;
 constexpr double same_weather = 1 * kilopascal.factor;
 
-/// Gas and metal of two runs on one footing: by pressure and temperature where both are known, else as volumes.
-struct Pair {
-    double metal_first, metal_second;  ///< amount of gas that metal and acid give
-    double gas_first, gas_second;
+/// What a run's metal (and acid) should give, and the gas that was found.
+struct Row {
+    double expected;
+    double found;
 };
+using Rows = std::vector<std::optional<Row>>;
 
-std::optional<Pair> pair_of(const Assessment& first, const Assessment& second) {
-    for (const Assessment* run : {&first, &second}) {
-        if (!run->has(Output::amount_of_gas) || !run->has(Output::gas_volume)) return std::nullopt;
+/// All runs on one footing: the gas by pressure and temperature where every run knows them, else by volume.
+Rows rows_of(const std::vector<Assessment>& runs) {
+    const bool reduced = std::all_of(runs.begin(), runs.end(), [](const Assessment& run) {
+        return !run.has(Output::gas_volume) || run.has(Output::gas_constant);
+    });
+    Rows rows(runs.size());
+    for (std::size_t i = 0; i < runs.size(); ++i) {
+        const Assessment& run = runs[i];
+        if (!run.has(Output::amount_of_gas) || !run.has(Output::gas_volume)) continue;
         // The acid sets the gas: more metal gives no more of it.
-        if (run->measured.setup.acid_limits && run->has(Output::acid_excess) && run->outcome[Output::acid_excess] < 1) {
-            return std::nullopt;
-        }
-    }
-    const bool reduced = first.has(Output::gas_constant) && second.has(Output::gas_constant);
-    const auto gas = [reduced](const Assessment& run) {
+        const bool acid_known = run.measured.setup.acid_limits && run.has(Output::acid_excess);
+        if (acid_known && run.outcome[Output::acid_excess] < 1) continue;
         const double volume = run.outcome[Output::gas_volume];
-        return reduced ? volume * run.outcome[Output::dry_gas_pressure] / run.outcome[Output::absolute_temperature]
-                       : volume;
-    };
-    return Pair{first.outcome[Output::amount_of_gas], second.outcome[Output::amount_of_gas], gas(first), gas(second)};
+        const double found =
+            reduced ? volume * run.outcome[Output::dry_gas_pressure] / run.outcome[Output::absolute_temperature]
+                    : volume;
+        rows[i] = Row{run.outcome[Output::amount_of_gas], found};
+    }
+    return rows;
 }
 
 bool same_text(const Reading& a, const Reading& b) {
@@ -57,16 +63,47 @@ bool equal(const Assessment& first, const Assessment& second) {
 /// Further apart than `share`, by the smaller.
 bool apart(double a, double b, double share) { return std::max(a, b) / std::min(a, b) > 1 + share; }
 
-bool exchanged(const Pair& p) {
-    if (!apart(p.gas_first / p.metal_first, p.gas_second / p.metal_second, far_apart)) return false;
-    return !apart(p.gas_first / p.metal_second, p.gas_second / p.metal_first, scatter);
+/// The results differ, and would not if the masses were exchanged.
+bool exchanged(const Row& a, const Row& b) {
+    if (!apart(a.found / a.expected, b.found / b.expected, far_apart)) return false;
+    return !apart(a.found / b.expected, b.found / a.expected, scatter);
 }
 
-bool contradict(const Pair& p) {
-    const bool first_has_more = p.metal_first > p.metal_second;
-    const double gas_of_more = first_has_more ? p.gas_first : p.gas_second;
-    const double gas_of_less = first_has_more ? p.gas_second : p.gas_first;
-    return apart(p.metal_first, p.metal_second, scatter) && gas_of_less > gas_of_more * (1 + scatter);
+bool contradict(const Row& a, const Row& b) {
+    const Row& more = a.expected > b.expected ? a : b;
+    const Row& less = a.expected > b.expected ? b : a;
+    return apart(a.expected, b.expected, scatter) && less.found > more.found * (1 + scatter);
+}
+
+/// Largest result over smallest when the masses of two runs are exchanged.
+double spread_after(Rows rows, std::size_t i, std::size_t j) {
+    std::swap(rows[i]->expected, rows[j]->expected);
+    double low = rows[i]->found / rows[i]->expected;
+    double high = low;
+    for (const auto& row : rows) {
+        if (!row) continue;
+        low = std::min(low, row->found / row->expected);
+        high = std::max(high, row->found / row->expected);
+    }
+    return high / low;
+}
+
+using Two = std::pair<std::size_t, std::size_t>;
+
+/// The exchange after which all runs of the record agree best.
+std::optional<Two> best_exchange(const Rows& rows) {
+    std::optional<Two> best;
+    double best_spread = 0;
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        for (std::size_t j = i + 1; j < rows.size(); ++j) {
+            if (!rows[i] || !rows[j] || !exchanged(*rows[i], *rows[j])) continue;
+            const double spread = spread_after(rows, i, j);
+            if (best && spread >= best_spread) continue;
+            best = Two{i, j};
+            best_spread = spread;
+        }
+    }
+    return best;
 }
 
 Message about(std::string_view key, std::size_t first, std::size_t second) {
@@ -74,20 +111,6 @@ Message about(std::string_view key, std::size_t first, std::size_t second) {
     message.count("first", static_cast<long long>(first) + 1);
     message.count("second", static_cast<long long>(second) + 1);
     return message;
-}
-
-void compare(const std::vector<Assessment>& runs, std::size_t i, std::size_t j, std::vector<RunCheck>& checks) {
-    if (equal(runs[i], runs[j])) {
-        checks.push_back({{i, j}, about("check.runs_equal", i, j)});
-        return;
-    }
-    const auto pair = pair_of(runs[i], runs[j]);
-    if (!pair) return;
-    if (exchanged(*pair)) {
-        checks.push_back({{i, j}, about("check.runs_exchanged", i, j)});
-    } else if (contradict(*pair)) {
-        checks.push_back({{i, j}, about("check.more_metal_less_gas", i, j)});
-    }
 }
 
 /// The two runs whose reading of the room is furthest apart, if that is further than one lesson's.
@@ -113,8 +136,20 @@ void rooms(const std::vector<Assessment>& runs, Field field, double most, std::v
 
 std::vector<RunCheck> run_checks(const std::vector<Assessment>& runs) {
     std::vector<RunCheck> checks;
+    const Rows rows = rows_of(runs);
+    const auto exchange = best_exchange(rows);
+    if (exchange) {
+        const auto [i, j] = *exchange;
+        checks.push_back({{i, j}, about("check.runs_exchanged", i, j)});
+    }
     for (std::size_t i = 0; i < runs.size(); ++i) {
-        for (std::size_t j = i + 1; j < runs.size(); ++j) compare(runs, i, j, checks);
+        for (std::size_t j = i + 1; j < runs.size(); ++j) {
+            if (equal(runs[i], runs[j])) {
+                checks.push_back({{i, j}, about("check.runs_equal", i, j)});
+            } else if (!exchange && rows[i] && rows[j] && contradict(*rows[i], *rows[j])) {
+                checks.push_back({{i, j}, about("check.more_metal_less_gas", i, j)});
+            }
+        }
     }
     rooms(runs, Field::temperature, same_room, checks);
     const bool one_kind = std::all_of(runs.begin(), runs.end(), [&runs](const Assessment& run) {

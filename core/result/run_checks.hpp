@@ -14,8 +14,9 @@ struct RunCheck {
     Message message;                ///< its places `first` and `second` count the runs from 1
 };
 
-/// Compares the runs of one record, two by two: equal to the last digit, rows exchanged, more metal with less gas, and
-/// rooms that cannot be those of one lesson. Of a pair only the first of these is said.
+/// Compares the runs of one record: two rows exchanged, equal to the last digit, more metal with less gas (which an
+/// exchange explains, so it is not said beside one), and rooms that cannot be those of one lesson. Runs that do not
+/// count are the caller's to leave out.
 std::vector<RunCheck> run_checks(const std::vector<Assessment>& runs);
 
 }  // namespace overwater
