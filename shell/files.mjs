@@ -34,7 +34,11 @@ export function clipboardPut(text) {
 
 /** @param {Iterable<File>} files @param {Send} send */
 async function read(files, send) {
-    for (const file of files) send(kind.file, file.name, await file.slice(0, longest).text());
+    for (const file of files) {
+        // A folder, or a file that has gone, cannot be read; C++ says so.
+        const text = await file.slice(0, longest).text().catch(() => '');
+        send(kind.file, file.name, text);
+    }
 }
 
 /**
@@ -46,6 +50,7 @@ export function openFile(send, accept) {
     const field = document.createElement('input');
     field.type = 'file';
     field.accept = accept;
+    field.multiple = true;
     field.hidden = true;
     field.addEventListener('change', () => {
         read(field.files ?? [], send);

@@ -8,6 +8,7 @@
 #include "web/app/control_key.hpp"
 #include "web/browser/platform.hpp"
 #include "web/panels/panels.hpp"
+#include "web/panels/wording.hpp"
 
 namespace overwater {
 
@@ -46,11 +47,11 @@ void App::start() {
         if (shelf_.setting("page") == page_names[i]) page_ = static_cast<PageName>(i);
     }
     const std::string current = shelf_.setting("record");
-    std::optional<Record> last;
+    std::optional<Shelf::Loaded> last;
     if (!current.empty()) last = shelf_.load(current);
     if (!last && current.empty() && !shelf_.cards().empty()) last = shelf_.load(shelf_.cards().front().id);
     if (last) {
-        take(std::move(*last));
+        take(std::move(last->record), last->newer);
     } else {
         open_example();
     }
@@ -65,8 +66,9 @@ void App::open_example() {
     take(std::move(example));
 }
 
-void App::take(Record record) {
+void App::take(Record record, bool newer) {
     record_ = std::move(record);
+    read_only_ = newer;
     undo_.forget();
     ++interaction_.write;
     run_ = 0;
@@ -74,9 +76,8 @@ void App::take(Record record) {
     open_details_.clear();
     own_celsius_text_.clear();
     own_pressure_text_.clear();
-    keeping_ = "keep.kept";
+    state_keeping(shelf_.state_of(record_.id));
     attended_ = Field::count;
-    if (record_.id == example_id && !platform::store_get("overwater.record.example")) keeping_ = "keep.nothing_yet";
     recompute();
 }
 
@@ -90,14 +91,13 @@ void App::new_record() {
     fresh.shared.edit(Field::metal).text = "magnesium";
     fresh.shared.edit(Field::acid).text = "hydrochloric";
     take(std::move(fresh));
-    keeping_ = shelf_.keep(record_) == platform::StoreResult::ok ? "keep.kept" : "keep.refused";
-    shelf_.set_setting("record", record_.id);
+    keep_now();
     go(PageName::bench);
     platform::focus(key_of_control(Field::mass_of_metal), -1);
 }
 
 void App::add_run() {
-    if (record_.runs.size() >= most_runs) return;
+    if (record_.runs.size() >= most_runs || refused()) return;
     before_change("runs.add");
     record_.runs.emplace_back();
     run_ = record_.runs.size() - 1;
@@ -108,7 +108,7 @@ void App::add_run() {
 }
 
 void App::remove_run() {
-    if (record_.runs.size() < 2) return;
+    if (record_.runs.size() < 2 || refused()) return;
     before_change("runs.remove");
     record_.runs.erase(record_.runs.begin() + static_cast<std::ptrdiff_t>(run_));
     ++interaction_.write;
@@ -138,8 +138,8 @@ bool App::details_open(std::string_view group) const {
 }
 
 void App::open_record(const std::string& id) {
-    if (auto record = shelf_.load(id)) {
-        take(std::move(*record));
+    if (auto loaded = shelf_.load(id)) {
+        take(std::move(loaded->record), loaded->newer);
     } else if (id == example_id) {
         open_example();
     } else {
@@ -172,12 +172,7 @@ void App::before_change(const std::string& key) { undo_.before_change(record_, k
 void App::after_change(const std::string& key) {
     recompute();
     // Synchronously, inside the handler of the input: what was typed survives the death of the tab.
-    switch (shelf_.keep(record_)) {
-        case platform::StoreResult::ok: keeping_ = "keep.kept"; break;
-        case platform::StoreResult::full: keeping_ = "keep.full"; break;
-        case platform::StoreResult::denied: keeping_ = "keep.refused"; break;
-    }
-    shelf_.set_setting("record", record_.id);
+    keep_now();
     attended_ = field_of_control(key).field;
     platform::start_timer("announce", announce_after_ms);
     platform::wake(2);
@@ -185,9 +180,15 @@ void App::after_change(const std::string& key) {
 
 void App::typed(const std::string& key, const std::string& text) {
     if (key == "records.name") {
+        if (refused()) return;
         before_change(key);
         record_.name = text;
         after_change(key);
+        return;
+    }
+    if (key == "answers.molar_volume") {
+        answer_draft_ = text;
+        platform::wake(2);
         return;
     }
     constexpr std::string_view conventions = "conventions.";
@@ -210,6 +211,7 @@ void App::chosen(const std::string& key, const std::string& value) {
 }
 
 void App::change_entry(Field field, const std::string& key, const std::string& text, bool unit) {
+    if (refused()) return;
     before_change(key);
     Run& run = record_.runs[run_];
     const bool own = !info(field).shared || own_room_ || !run.entries.at(field).blank();
@@ -246,7 +248,10 @@ void App::restore(std::optional<Undo::Place> place) {
     after_change(place->key);
 }
 
-void App::undo() { restore(undo_.undo(record_)); }
+void App::undo() {
+    if (deleted_) return undo_delete();
+    restore(undo_.undo(record_));
+}
 void App::redo() { restore(undo_.redo(record_)); }
 
 std::string App::shown_number(Output output) const {
@@ -288,7 +293,8 @@ std::string App::waiting_words(FieldSet missing, std::size_t most) const {
 }
 
 void App::announce() {
-    const Output output = Output::molar_volume_standard;
+    if (!reveals()) return;
+    const Output output = headline_output(record_.conventions);
     const std::string words =
         say(Message{"announce.result"}.text("name", say("output." + std::string(name_of(output)))).text("value", shown(output)));
     if (words == announced_) return;

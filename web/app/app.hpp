@@ -18,8 +18,9 @@
 
 namespace overwater {
 
-enum class PageName : std::uint8_t { bench, working, records, cautions, conventions, count };
-inline constexpr std::array<std::string_view, 5> page_names{"bench", "working", "records", "cautions", "conventions"};
+enum class PageName : std::uint8_t { bench, working, records, cautions, conventions, projector, count };
+inline constexpr std::array<std::string_view, 6> page_names{"bench",    "working",     "records",
+                                                            "cautions", "conventions", "projector"};
 
 /// All decisions of the page: what a typed text changes, what is kept when, what is said, which page is shown.
 class App final : public PageHandler {
@@ -48,7 +49,7 @@ public:
     std::string say(const Message& message) const { return language_.say(message); }
     PageName page() const { return page_; }
     const Entry& entry(Field field) const { return entry_for(record_, run_, field); }
-    bool can_undo() const { return undo_.can_undo(); }
+    bool can_undo() const { return undo_.can_undo() || deleted_; }
     bool can_redo() const { return undo_.can_redo(); }
     std::string_view theme_choice() const { return theme_choice_; }
     /// Key of the sentence about keeping: kept, not yet typed, refused.
@@ -71,6 +72,41 @@ public:
     void set_own_room(bool own) { own_room_ = own; }
     void toggle_details(std::string_view group);
 
+    // Keeping of records (keeping.cpp, files.cpp, tabs.cpp)
+    /// Something that happened and is said until the next press of a button.
+    struct Notice {
+        std::string words;
+        bool warning = false;
+    };
+    const std::vector<Notice>& notices() const { return notices_; }
+    /// The record shown was made by a newer program: it can be read, not changed.
+    bool read_only() const { return read_only_; }
+    /// What is typed now is not in storage, so a file of it should be offered.
+    bool unsaved() const;
+    const std::optional<Shelf::Removed>& deleted() const { return deleted_; }
+    bool finish_asked() const { return finish_asked_; }
+    /// The molar volume of a listed record, or what it waits for.
+    std::string result_of(const Shelf::Card& card);
+    void duplicate_record(const std::string& id);
+    void delete_record(const std::string& id);
+    void delete_damaged(const std::string& key);
+    void undo_delete();
+    void set_keeping(bool on);
+    void remove_stored();
+    void ask_finish(bool asked);
+    void finish();
+    void export_record(const std::string& id);
+    void export_all();
+    void export_damaged(const std::string& key);
+
+    // Projector
+    std::size_t projector_step() const { return projector_step_; }
+    bool projector_shows() const { return projector_shows_; }
+    void enter_projector();
+    void leave_projector();
+    void projector_show();
+    void projector_go(int by);
+
     // Sets of conventions of one's own
     const std::vector<std::pair<std::string, std::string>>& sets() const { return sets_; }  ///< id and name
     const std::string& set_name() const { return set_name_; }
@@ -79,6 +115,17 @@ public:
     void forget_set(const std::string& id);
     /// The text shown for a number of the conventions: as typed, else the number that holds.
     std::string typed_convention(std::string_view name) const;
+
+    /// Whether results are shown: always, after an answer of one's own, or never, as the conventions say.
+    bool reveals() const;
+    const std::string& own_answer_draft() const { return answer_draft_; }
+    void give_answer();
+    /// What a run comes to: its molar volume, or that readings are missing.
+    std::string run_result(std::size_t run) const;
+    /// Mean and range of the runs that have a value; empty where fewer than two have.
+    std::string mean_words() const;
+    /// What is odd between the runs.
+    std::vector<std::string> run_remarks() const;
 
     /// The message text of an output: its number with unit, or what it waits for, or why it is not possible.
     std::string shown(Output output) const;
@@ -90,12 +137,26 @@ private:
     std::string waiting_words(FieldSet missing, std::size_t most) const;
     void start();
     void open_example();
-    void take(Record record);
+    void take(Record record, bool newer = false);
+    void keep_now();
+    void state_keeping(Shelf::Kept kept);
+    void open_first();
+    void part_from_other_window();
+    void stored_elsewhere(const std::string& key, const std::string& text);
+    void look_at_storage();
+    void reload(Shelf::Loaded loaded);
+    void import_file(const std::string& name, const std::string& text);
+    void tell(std::string words, bool warning = false);
+    void next_action(const std::string& key);
+    /// Says that the record shown cannot be changed, where that is so.
+    bool refused();
+    std::string result_words(const Record& record, const std::vector<Assessment>& assessments);
     void typed(const std::string& key, const std::string& text);
     void chosen(const std::string& key, const std::string& value);
     void choose_convention(std::string_view name, const std::string& value);
     void type_convention(std::string_view name, const std::string& text);
     void read_sets();
+    bool projector_key(const std::string& key);
     void change_entry(Field field, const std::string& key, const std::string& text, bool unit);
     void before_change(const std::string& key);
     void after_change(const std::string& key);
@@ -122,10 +183,19 @@ private:
     Field attended_ = Field::count;
     std::string theme_choice_ = "system";
     std::string_view keeping_ = "keep.nothing_yet";
+    bool read_only_ = false;
+    bool finish_asked_ = false;
+    std::vector<Notice> notices_;
+    double notice_ms_ = 0;
+    std::optional<Shelf::Removed> deleted_;
     std::vector<std::pair<std::string, std::string>> sets_;
     std::string set_name_;
     std::string own_celsius_text_;
     std::string own_pressure_text_;
+    std::size_t projector_step_ = 0;
+    bool projector_shows_ = false;
+    PageName before_projector_ = PageName::bench;
+    std::string answer_draft_;
     std::string announced_;
     std::string status_;
     float scroll_y_ = 0;

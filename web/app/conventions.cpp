@@ -36,6 +36,7 @@ void App::choose_convention(std::string_view name, const std::string& value) {
         platform::wake(2);
         return;
     }
+    if (refused()) return;
     before_change(key);
     Conventions& conventions = record_.conventions;
     if (name == "pressure_unit") {
@@ -58,6 +59,7 @@ void App::type_convention(std::string_view name, const std::string& text) {
         platform::wake(2);
         return;
     }
+    if (refused()) return;
     const bool celsius = name == "own_celsius";
     (celsius ? own_celsius_text_ : own_pressure_text_) = text;
     const NumberText number = parse_number(text, celsius ? Measure::temperature : Measure::pressure);
@@ -105,7 +107,7 @@ void App::read_sets() {
 void App::use_set(const std::string& id) {
     const auto text = platform::store_get(std::string(set_prefix) + id);
     const auto stored = text ? stored_to(*text) : std::nullopt;
-    if (!stored) return;
+    if (!stored || refused()) return;
     before_change("conventions.set");
     record_.conventions = stored->record.conventions;
     own_celsius_text_.clear();

@@ -10,14 +10,20 @@ bool App::handle(const Event& event) {
     start();
     using Kind = Event::Kind;
     switch (event.kind) {
-        case Kind::input: typed(event.key, event.text); return true;
+        case Kind::input:
+            next_action(event.key);
+            typed(event.key, event.text);
+            return true;
         case Kind::change:
+            next_action(event.key);
             chosen(event.key, event.text);
             // A check box answers to its widget call, like a button.
             interaction_.clicked.push_back(event.key);
             platform::wake(3);
             return true;
         case Kind::click:
+            next_action(event.key);
+            notices_.clear();
             interaction_.clicked.push_back(event.key);
             platform::wake(3);
             return true;
@@ -34,6 +40,11 @@ bool App::handle(const Event& event) {
         case Kind::undo: undo(); return true;
         case Kind::redo: redo(); return true;
         case Kind::key:
+            if (page_ == PageName::projector) {
+                // Space on a focused button presses that button.
+                const bool on_button = event.text == "Space" && event.key.starts_with("projector.");
+                return !on_button && projector_key(event.text);
+            }
             if (event.text == "Escape" && page_ != PageName::bench) {
                 go(PageName::bench);
                 return true;
@@ -48,6 +59,12 @@ bool App::handle(const Event& event) {
         case Kind::scroll: scroll_y_ = static_cast<float>(event.a); break;
         case Kind::media: touch_ = platform::media().coarse_pointer; break;
         case Kind::painting: interaction_.painting = event.a != 0; break;
+        case Kind::storage: stored_elsewhere(event.key, event.text); return true;
+        case Kind::file: import_file(event.key, event.text); return true;
+        case Kind::visibility:
+            // A page that slept heard nothing of what other windows wrote.
+            if (event.a != 0) look_at_storage();
+            break;
         case Kind::timer:
             if (event.key == "announce") announce();
             return true;

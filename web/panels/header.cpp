@@ -18,7 +18,8 @@ struct Press {
 constexpr Press left_pages[] = {{"header.bench", "page.bench", PageName::bench},
                                 {"header.working", "page.working", PageName::working}};
 constexpr Press right_pages[] = {{"header.cautions", "page.cautions", PageName::cautions},
-                                 {"header.conventions", "page.conventions", PageName::conventions}};
+                                 {"header.conventions", "page.conventions", PageName::conventions},
+                                 {"header.projector", "page.projector", PageName::projector}};
 
 class Header {
 public:
@@ -44,6 +45,7 @@ private:
         Flow flow(margin, pad, ui_.width() - 2 * margin, row_, wide ? 10.0f : 2.0f);
         brand(flow);
         record(flow);
+        rescue(flow);
         for (const Press& press : left_pages) page(flow, press);
         if (wide) {
             // What belongs to the whole record stands at the right edge.
@@ -99,12 +101,26 @@ private:
         }
     }
 
+    /// Where storage does not hold what is shown, a file is what is left.
+    void rescue(Flow& flow) {
+        if (!app_.unsaved()) return;
+        const std::string words = app_.say("records.export");
+        const Rect rect = flow.next(std::ceil(ui_.text_width(words, Type{})) + 18);
+        if (drawing_ && ui_.button("header.export", {rect.x, rect.y + 1, rect.w, row_ - 2}, words, Ui::ButtonLook::link)) {
+            app_.export_record(app_.record().id);
+        }
+    }
+
     void page(Flow& flow, const Press& press) {
         const Rect rect = flow.next(width_of(press.words));
         if (!drawing_) return;
         if (ui_.button(std::string(press.key), {rect.x, rect.y + 1, rect.w, row_ - 2}, app_.say(press.words),
                        Ui::ButtonLook::page, app_.page() == press.page)) {
-            app_.go(press.page);
+            if (press.page == PageName::projector) {
+                app_.enter_projector();
+            } else {
+                app_.go(press.page);
+            }
         }
     }
 

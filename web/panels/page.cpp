@@ -4,12 +4,18 @@
 namespace overwater {
 
 float draw_page(App& app, Ui& ui) {
-    const float top = draw_header(app, ui);
+    if (app.page() == PageName::projector) {
+        draw_projector_page(app, ui);
+        return 0;
+    }
+    float top = draw_header(app, ui);
+    top += draw_notices(app, ui, top);
     switch (app.page()) {
         case PageName::working: draw_working_page(app, ui, top); break;
         case PageName::records: draw_records_page(app, ui, top); break;
         case PageName::cautions: draw_cautions_page(app, ui, top); break;
         case PageName::conventions: draw_conventions_page(app, ui, top); break;
+        case PageName::projector:
         case PageName::bench:
         case PageName::count: return draw_bench(app, ui, top);
     }

@@ -1,5 +1,8 @@
 #pragma once
 
+#include <vector>
+
+#include "core/result/outcome.hpp"
 #include "web/ui/ui.hpp"
 
 namespace overwater {
@@ -11,6 +14,9 @@ float draw_page(App& app, Ui& ui);
 
 /// Brand, record, pages, undo; returns the height taken.
 float draw_header(App& app, Ui& ui);
+
+/// What happened and should be known, below the header; returns the height taken.
+float draw_notices(App& app, Ui& ui, float top);
 
 /// The bench page: readings, tube, results. Returns the height of the dock.
 float draw_bench(App& app, Ui& ui, float top);
@@ -24,13 +30,23 @@ float draw_tube_column(App& app, Ui& ui, Rect area, float picture_height, bool w
 float draw_closed_end_question(App& app, Ui& ui, Rect area);
 /// What it comes to: molar volume, dry-gas pressure, amount, and the working below.
 float draw_results(App& app, Ui& ui, Rect area);
+/// What stands in the results' place while they are withheld.
+float draw_withheld(App& app, Ui& ui, Rect area);
 /// The short cautions that stand with every amount.
 float draw_short_cautions(App& app, Ui& ui, Rect area);
 
 void draw_working_page(App& app, Ui& ui, float top);
 void draw_records_page(App& app, Ui& ui, float top);
+/// The list of all records within `area.w`; returns the height taken.
+float draw_records_list(App& app, Ui& ui, Rect area);
 void draw_cautions_page(App& app, Ui& ui, float top);
 void draw_conventions_page(App& app, Ui& ui, float top);
+/// The working enlarged for a class; takes the whole page.
+void draw_projector_page(App& app, Ui& ui);
+
+/// The steps that lead to the result, as the bench page lists them; the projector adds the comparison.
+std::vector<Output> main_steps(const App& app);
+std::vector<Output> projector_steps(const App& app);
 
 /// Places things side by side and begins a new row where the width is used up.
 class Flow {

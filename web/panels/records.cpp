@@ -1,3 +1,5 @@
+// The records page: the record at hand, all records, files, and what stays on this computer.
+
 #include <algorithm>
 #include <cmath>
 
@@ -6,70 +8,141 @@
 
 namespace overwater {
 
-void draw_records_page(App& app, Ui& ui, float top) {
-    const float margin = ui.width() < 600 ? 14.0f : 24.0f;
-    const float width = std::min(ui.width() - 2 * margin, 720.0f);
-    const float row = ui.touch() ? 48.0f : 40.0f;
-    const Type soft{Face::regular, 14, Ink::soft};
-    float y = top + 18;
-    ui.open("records", Role::region, {margin, y, width, 0}, app.say("page.records"));
-    y += ui.heading("records.heading", 2, {margin, y, width, 0}, app.say("page.records"), {Face::semibold, 22, Ink::text});
-    y += ui.text("records.about", {margin, y + 2, width, 0}, app.say("records.about"), soft) + 16;
+namespace {
 
-    const float label = ui.text_width(app.say("records.name"), Type{}) + 14;
-    const float field_height = ui.touch() ? 40.0f : 32.0f;
-    ui.label("records.name.label", "records.name", {margin, y, label, field_height}, app.say("records.name"));
-    Ui::Field name;
-    name.value = app.record().name;
-    name.number = false;
-    name.input_mode = "text";
-    ui.field("records.name", {margin + label, y, std::min(320.0f, width - label), field_height}, name);
-    y += field_height + 18;
+constexpr Type soft{Face::regular, 15, Ink::soft};
 
-    const std::string fresh = app.say("records.new");
-    if (ui.button("records.new", {margin, y, std::ceil(ui.text_width(fresh, Type{})) + 28, field_height}, fresh,
-                  Ui::ButtonLook::framed)) {
-        app.new_record();
+class RecordsPage {
+public:
+    RecordsPage(App& app, Ui& ui, float top)
+        : app_(app),
+          ui_(ui),
+          margin_(ui.width() < 600 ? 14.0f : 24.0f),
+          width_(std::min(ui.width() - 2 * margin_, 960.0f)),
+          row_(ui.touch() ? 44.0f : 32.0f),
+          y_(top + 18) {}
+
+    void draw() {
+        ui_.open("records", Role::region, {margin_, y_, width_, 0}, app_.say("page.records"));
+        y_ += ui_.heading("records.heading", 2, {margin_, y_, width_, 0}, app_.say("page.records"), {Face::semibold, 22, Ink::text});
+        paragraph("records.about", app_.say("records.about"), soft, 16);
+        name();
+        files();
+        y_ += draw_records_list(app_, ui_, {margin_, y_, width_, 0});
+        damaged();
+        y_ += 26;
+        computer();
+        ui_.close();
+        ui_.reach(y_ + 28);
     }
-    y += field_height + 16;
 
-    const auto entry = [&](const std::string& id, const std::string& words, const std::string& detail) {
-        const std::string key = "records.open." + id;
-        const bool current = id == app.record().id;
-        const Type type{Face::regular, 16, Ink::copper};
-        // A long name takes more lines, never the place of the date.
-        const auto broken = ui.lines(words, type, width - ui.text_width(detail, soft) - 40);
-        const float step = Ui::line_height(type);
-        const Rect rect{margin, y, width, row + step * static_cast<float>(broken.size() - 1)};
-        if (current) ui.fill(rect, Ink::copper_soft, 5);
-        float line = y + row / 2 - 8;
-        for (const std::string& part : broken) {
-            ui.draw_text({margin + 12, line}, part, type);
-            line += step;
+private:
+    void paragraph(const std::string& key, const std::string& words, Type type, float gap) {
+        y_ += ui_.text(key, {margin_, y_ + 2, std::min(width_, 720.0f), 0}, words, type) + gap;
+    }
+
+    void name() {
+        const float label = ui_.text_width(app_.say("records.name"), Type{}) + 14;
+        const bool beside = label + 180 <= width_;
+        ui_.label("records.name.label", "records.name", {margin_, y_, label, row_}, app_.say("records.name"));
+        if (!beside) y_ += row_ - 6;
+        Ui::Field field;
+        field.value = app_.record().name;
+        field.number = false;
+        field.input_mode = "text";
+        const float left = beside ? margin_ + label : margin_;
+        ui_.field("records.name", {left, y_, std::min(320.0f, margin_ + width_ - left), row_}, field);
+        y_ += row_ + 14;
+    }
+
+    float press_width(std::string_view words) const { return std::ceil(ui_.text_width(app_.say(words), Type{})) + 28; }
+
+    bool press(Flow& flow, const std::string& key, std::string_view words) {
+        Rect rect = flow.next(press_width(words));
+        rect.h = row_;
+        return ui_.button(key, rect, app_.say(words), Ui::ButtonLook::framed);
+    }
+
+    void files() {
+        Flow flow(margin_, y_, width_, row_ + 8, 10);
+        if (press(flow, "records.new", "records.new")) app_.new_record();
+        press(flow, "records.import", "records.import");
+        ui_.opens_file();
+        if (press(flow, "records.export_all", "records.export_all")) app_.export_all();
+        y_ = flow.bottom();
+        paragraph("records.drop", app_.say("records.drop"), {Face::regular, 14, Ink::soft}, 14);
+    }
+
+    /// Texts under our keys that could not be read.
+    void damaged() {
+        const std::vector<std::string> keys = app_.shelf().damaged();
+        if (keys.empty()) return;
+        y_ += 12;
+        paragraph("records.unreadable", app_.say(Message{"records.unreadable"}.count("number", app_.shelf().unreadable())),
+                  {Face::regular, 15, Ink::warning}, 2);
+        for (const std::string& key : keys) {
+            const Type type{Face::regular, 15, Ink::text};
+            const float height = Ui::line_height(type);
+            y_ += ui_.text("records.damaged." + key, {margin_, y_ + (row_ - height) / 2, width_, 0}, key, type) +
+                  (row_ - height) / 2;
+            const std::string keep = app_.say("records.damaged_export");
+            const std::string drop = app_.say("records.delete");
+            const auto link = [&](const std::string& words) { return std::ceil(ui_.text_width(words, {Face::regular, 15, Ink::copper})) + 14; };
+            Flow flow(margin_ - 7, y_, width_, row_, 10);
+            if (ui_.button("records.damaged_export." + key, flow.next(link(keep)), keep, Ui::ButtonLook::link, false,
+                           app_.say(Message{"records.damaged_export_name"}.text("name", key)), 15)) {
+                app_.export_damaged(key);
+            }
+            if (ui_.button("records.damaged_delete." + key, flow.next(link(drop)), drop, Ui::ButtonLook::link, false,
+                           app_.say(Message{"records.delete_name"}.text("name", key)), 15)) {
+                app_.delete_damaged(key);
+            }
+            y_ = flow.bottom() + 4;
         }
-        ui.draw_text({margin + width - 12, y + row / 2 - 7}, detail, soft, Anchor::end);
-        if (ui.button(key, rect, {}, Ui::ButtonLook::plain, current,
-                      app.say(Message{"records.open"}.text("name", words).text("detail", detail)))) {
-            app.open_record(id);
+    }
+
+    /// A shared computer: keep nothing, or leave it clean.
+    void computer() {
+        y_ += ui_.heading("records.computer", 3, {margin_, y_, width_, 0}, app_.say("records.computer"),
+                          {Face::semibold, 18, Ink::text}) + 4;
+        const std::string words = app_.say("records.not_kept");
+        const bool off = !app_.shelf().keeping();
+        const float wide = std::min(width_, std::ceil(ui_.text_width(words, Type{})) + 30);
+        if (ui_.check_box("records.not_kept", {margin_, y_, wide, row_}, words, off)) app_.set_keeping(off);
+        y_ += row_;
+        paragraph("records.not_kept_about", app_.say("records.not_kept_about"), soft, 8);
+        if (off && app_.shelf().has_stored(app_.record().id)) {
+            paragraph("records.still_stored", app_.say("records.still_stored"), {Face::regular, 15, Ink::text}, 8);
+            Flow flow(margin_, y_, width_, row_ + 8, 10);
+            if (press(flow, "records.remove_stored", "records.remove_stored")) app_.remove_stored();
+            y_ = flow.bottom();
         }
-        y += rect.h;
-        ui.rule({margin, y}, {margin + width, y});
-    };
-    bool example_listed = false;
-    for (const Shelf::Card& card : std::vector<Shelf::Card>(app.shelf().cards())) {
-        if (card.invented) example_listed = true;
-        const std::string name_shown = card.name.empty() ? app.say("record.unnamed") : card.name;
-        const std::string date = card.saved.substr(0, 10);
-        entry(card.id, name_shown, card.invented ? app.say("records.invented") : date);
+        y_ += 12;
+        Flow flow(margin_, y_, width_, row_ + 8, 10);
+        if (!app_.finish_asked()) {
+            if (press(flow, "records.finish", "records.finish")) app_.ask_finish(true);
+            y_ = flow.bottom();
+            paragraph("records.finish_about", app_.say("records.finish_about"), soft, 0);
+            return;
+        }
+        paragraph("records.finish_ask", app_.say("records.finish_ask"), {Face::regular, 16, Ink::text}, 10);
+        Flow answers(margin_, y_, width_, row_ + 8, 10);
+        if (press(answers, "records.finish_export", "records.export_all")) app_.export_all();
+        if (press(answers, "records.finish_yes", "records.finish_yes")) app_.finish();
+        if (press(answers, "records.finish_no", "records.finish_no")) app_.ask_finish(false);
+        y_ = answers.bottom();
     }
-    if (!example_listed) entry("example", app.say("example.name"), app.say("records.invented"));
-    if (app.shelf().unreadable() > 0) {
-        y += ui.text("records.unreadable", {margin, y + 8, width, 0},
-                     app.say(Message{"records.unreadable"}.count("number", app.shelf().unreadable())),
-                     {Face::regular, 14, Ink::warning}) + 8;
-    }
-    ui.close();
-    ui.reach(y + 28);
-}
+
+    App& app_;
+    Ui& ui_;
+    float margin_;
+    float width_;
+    float row_;
+    float y_;
+};
+
+}  // namespace
+
+void draw_records_page(App& app, Ui& ui, float top) { RecordsPage(app, ui, top).draw(); }
 
 }  // namespace overwater

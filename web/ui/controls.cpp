@@ -72,6 +72,7 @@ void Ui::select(const std::string& key, Rect rect, const Choice& choice) {
     node.value = choice.chosen;
     node.options = choice.options;
     node.look = choice.framed ? "choice" : "choice plain";
+    node.write = interaction_.write;
 }
 
 void Ui::radio(const std::string& key, Rect rect, std::string_view words, const std::string& value, bool on) {
@@ -83,7 +84,13 @@ void Ui::radio(const std::string& key, Rect rect, std::string_view words, const 
     list_->AddCircle(middle, 7.5f, colour(on || hot ? Ink::copper : Ink::field_edge), 0, on ? 2.0f : 1.25f);
     if (on) list_->AddCircleFilled(middle, 3.75f, colour(Ink::copper));
     const Type type{};
-    draw_text({rect.x + 23, rect.y + (rect.h - type.size) / 2}, words, type);
+    const std::vector<std::string> broken = lines(words, type, rect.w - 23);
+    const float step = line_height(type);
+    float y = rect.y + (rect.h - step * static_cast<float>(broken.size())) / 2 + (step - type.size) / 2;
+    for (const std::string& line : broken) {
+        draw_text({rect.x + 23, y}, line, type);
+        y += step;
+    }
     focus_ring(key, rect, corner);
     Node& node = add(key, Role::radio, rect);
     node.value = value;

@@ -1,6 +1,8 @@
 #include "web/ui/mirror.hpp"
 
+#include <algorithm>
 #include <cmath>
+#include <map>
 #include <string_view>
 
 #include "web/ui/json_text.hpp"
@@ -117,7 +119,7 @@ std::string json_of(const Node& node, const Rect& relative) {
     if (says_its_name(node.role)) json.key("x").text(node.name);
     if (node.role == Role::output) json.key("x").text(node.value);
     if (node.role == Role::textbox || node.role == Role::select) json.key("v").text(node.value);
-    if (node.role == Role::textbox) json.key("w").number(node.write);
+    if (node.role == Role::textbox || node.role == Role::select) json.key("w").number(node.write);
     if (node.role == Role::radio || node.role == Role::check_box) json.key("on").truth(node.checked);
     write_rect(json, relative);
     if (node.role == Role::select) {
@@ -140,67 +142,98 @@ void write_page(JsonText& json, const PageInfo& page) {
     json.key("dock").number(static_cast<double>(page.dock)).close_object();
 }
 
-void append_raw_list(std::string& out, std::string_view name, const std::vector<const std::string*>& items) {
-    if (items.empty()) return;
+std::string children_json(const std::vector<Node>& nodes, const std::vector<Mirror::Children>& changed) {
+    JsonText order;
+    order.array();
+    for (const Mirror::Children& row : changed) {
+        order.array().text(row.parent).array();
+        for (const std::size_t child : row.nodes) order.text(nodes[child].key);
+        order.close_array().close_array();
+    }
+    return order.close_array().str();
+}
+
+/// Appends a member whose value is JSON already.
+void append(std::string& out, std::string_view name, std::string_view json) {
     if (out.size() > 1) out += ',';
     out += '"';
     out += name;
-    out += "\":[";
-    for (std::size_t i = 0; i < items.size(); ++i) {
-        if (i > 0) out += ',';
-        out += *items[i];
+    out += "\":";
+    out += json;
+}
+
+bool same_keys(const std::vector<Node>& nodes, const std::vector<Mirror::Placed>& sent) {
+    if (nodes.size() != sent.size()) return false;
+    for (std::size_t i = 0; i < nodes.size(); ++i) {
+        if (nodes[i].key != sent[i].node.key || nodes[i].parent != sent[i].node.parent) return false;
     }
-    out += ']';
+    return true;
+}
+
+std::vector<Mirror::Children> children_of(const std::vector<std::string>& parents) {
+    std::vector<Mirror::Children> all;
+    std::map<std::string_view, std::size_t> row_of;
+    for (std::size_t i = 0; i < parents.size(); ++i) {
+        const auto [row, fresh] = row_of.emplace(parents[i], all.size());
+        if (fresh) all.push_back({parents[i], {}});
+        all[row->second].nodes.push_back(i);
+    }
+    return all;
 }
 
 }  // namespace
 
 void Mirror::forget() {
     sent_.clear();
-    sent_children_.clear();
     page_sent_ = false;
 }
 
-std::string Mirror::patch(const std::vector<Node>& nodes, const PageInfo& page) {
-    std::map<std::string, const Node*> by_key;
-    std::map<std::string, std::vector<std::string>> children;
-    std::vector<const std::string*> changed;
-    std::map<std::string, std::string> now;
-    for (const Node& node : nodes) {
-        by_key[node.key] = &node;
-        children[node.parent].push_back(node.key);
-        Rect relative = node.rect;
-        if (const auto parent = by_key.find(node.parent); parent != by_key.end()) {
-            relative.x -= parent->second->rect.x;
-            relative.y -= parent->second->rect.y;
-        }
-        const auto [place, fresh] = now.emplace(node.key, json_of(node, relative));
-        if (!fresh) continue;
-        const auto before = sent_.find(node.key);
-        if (before == sent_.end() || before->second != place->second) changed.push_back(&place->second);
+void Mirror::find_parents(const std::vector<Node>& nodes) {
+    std::map<std::string_view, int> index;
+    parents_.assign(nodes.size(), -1);
+    for (std::size_t i = 0; i < nodes.size(); ++i) {
+        if (const auto parent = index.find(nodes[i].parent); parent != index.end()) parents_[i] = parent->second;
+        index.emplace(nodes[i].key, static_cast<int>(i));
     }
-    JsonText gone;
-    gone.array();
-    bool any_gone = false;
-    for (const auto& [key, unused] : sent_) {
-        if (now.find(key) != now.end()) continue;
-        gone.text(key);
-        any_gone = true;
-    }
-    gone.close_array();
-    JsonText order;
-    order.array();
-    bool any_order = false;
-    for (const auto& [parent, keys] : children) {
-        const auto before = sent_children_.find(parent);
-        if (before != sent_children_.end() && before->second == keys) continue;
-        any_order = true;
-        order.array().text(parent).array();
-        for (const std::string& key : keys) order.text(key);
-        order.close_array().close_array();
-    }
-    order.close_array();
+}
 
+std::vector<Rect> Mirror::relative_rects(const std::vector<Node>& nodes) const {
+    std::vector<Rect> rects;
+    rects.reserve(nodes.size());
+    for (std::size_t i = 0; i < nodes.size(); ++i) {
+        Rect rect = nodes[i].rect;
+        if (parents_[i] >= 0) {
+            rect.x -= nodes[static_cast<std::size_t>(parents_[i])].rect.x;
+            rect.y -= nodes[static_cast<std::size_t>(parents_[i])].rect.y;
+        }
+        rects.push_back(rect);
+    }
+    return rects;
+}
+
+std::string Mirror::patch(const std::vector<Node>& nodes, const PageInfo& page) {
+    // Most frames change a few values and no key: they are compared one by one without looking anything up.
+    const bool same = same_keys(nodes, sent_);
+    if (!same) find_parents(nodes);
+    const std::vector<Rect> rects = relative_rects(nodes);
+    std::map<std::string_view, std::size_t> before;
+    if (!same) {
+        for (std::size_t i = 0; i < sent_.size(); ++i) before.emplace(sent_[i].node.key, i);
+    }
+    std::string changed;
+    for (std::size_t i = 0; i < nodes.size(); ++i) {
+        std::size_t old = i;
+        bool known = same;
+        if (!same) {
+            const auto place = before.find(nodes[i].key);
+            known = place != before.end();
+            if (known) old = place->second;
+        }
+        if (known && sent_[old].relative == rects[i] && sent_[old].node == nodes[i]) continue;
+        if (!changed.empty()) changed += ',';
+        changed += json_of(nodes[i], rects[i]);
+        if (same) sent_[i] = {nodes[i], rects[i]};
+    }
     std::string out = "{";
     if (!page_sent_ || !(page == page_)) {
         JsonText head;
@@ -208,23 +241,49 @@ std::string Mirror::patch(const std::vector<Node>& nodes, const PageInfo& page) 
         write_page(head, page);
         out += std::string_view(head.str()).substr(1);
     }
-    append_raw_list(out, "set", changed);
-    const auto append = [&out](std::string_view name, const std::string& list) {
-        if (out.size() > 1) out += ',';
-        out += '"';
-        out += name;
-        out += "\":";
-        out += list;
-    };
-    if (any_gone) append("gone", gone.str());
-    if (any_order) append("order", order.str());
+    if (!changed.empty()) append(out, "set", '[' + changed + ']');
+    if (!same) append_structure(out, nodes);
     page_ = page;
     page_sent_ = true;
-    sent_ = std::move(now);
-    sent_children_ = std::move(children);
+    if (!same) {
+        sent_.clear();
+        sent_.reserve(nodes.size());
+        for (std::size_t i = 0; i < nodes.size(); ++i) sent_.push_back({nodes[i], rects[i]});
+    }
     if (out.size() == 1) return {};
     out += '}';
     return out;
+}
+
+void Mirror::append_structure(std::string& out, const std::vector<Node>& nodes) const {
+    std::map<std::string_view, std::size_t> now;
+    std::vector<std::string> new_parents;
+    std::vector<std::string> old_parents;
+    for (const Node& node : nodes) {
+        now.emplace(node.key, 0);
+        new_parents.push_back(node.parent);
+    }
+    JsonText gone;
+    gone.array();
+    bool any_gone = false;
+    for (const Placed& placed : sent_) {
+        old_parents.push_back(placed.node.parent);
+        if (now.find(placed.node.key) != now.end()) continue;
+        gone.text(placed.node.key);
+        any_gone = true;
+    }
+    if (any_gone) append(out, "gone", gone.close_array().str());
+    const std::vector<Children> old_rows = children_of(old_parents);
+    std::vector<Children> changed;
+    for (const Children& row : children_of(new_parents)) {
+        const auto old = std::find_if(old_rows.begin(), old_rows.end(),
+                                      [&](const Children& other) { return other.parent == row.parent; });
+        const bool equal = old != old_rows.end() &&
+                           std::equal(row.nodes.begin(), row.nodes.end(), old->nodes.begin(), old->nodes.end(),
+                                      [&](std::size_t a, std::size_t b) { return nodes[a].key == sent_[b].node.key; });
+        if (!equal) changed.push_back(row);
+    }
+    if (!changed.empty()) append(out, "order", children_json(nodes, changed));
 }
 
 }  // namespace overwater

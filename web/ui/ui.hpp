@@ -110,7 +110,7 @@ public:
         Ink ink = Ink::text;
     };
     void select(const std::string& key, Rect rect, const Choice& choice);
-    /// One radio button with its words; `group` is the key of the open radio group.
+    /// One radio button with its words, in as many lines as `rect.w` asks for; `group` is the key of the open radio group.
     void radio(const std::string& key, Rect rect, std::string_view words, const std::string& value, bool on);
 
     /// A box with its words; true once for each press.
@@ -120,6 +120,9 @@ public:
     /// True once for each press.
     bool button(const std::string& key, Rect rect, std::string_view words, ButtonLook look = ButtonLook::link,
                 bool current = false, std::string name = {}, float size = 16);
+
+    /// The button just added opens the browser's file dialogue, which needs the person's own press.
+    void opens_file() { nodes_.back().look += " opens-file"; }
 
     // Pictures and formulas
     void picture(std::string key, Point at, const Picture& picture);
