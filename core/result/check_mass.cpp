@@ -11,11 +11,15 @@ namespace {
 /// Less gas than this share of the tube cannot be read well enough (own choice).
 constexpr double least_share = 0.05;
 
-/// Room a mole of gas takes in this tube, in m³/mol; by 25 °C and 100 kPa where the room's are not known.
+/// Room a mole of gas takes in this tube, in m³/mol; by 25 °C and 100 kPa where the room's are not known, or cannot be:
+/// a slip of the barometer is not to be laid on the metal.
 double room_of_a_mole(const Assessment& all) {
-    const double kelvin = all.has(Output::absolute_temperature) ? all.outcome[Output::absolute_temperature] : 298.15;
-    const double pressure = all.has(Output::dry_gas_pressure) ? all.outcome[Output::dry_gas_pressure] : 1e5;
-    return gas_constant.si() * kelvin / pressure;
+    const double found_kelvin = all.has(Output::absolute_temperature) ? all.outcome[Output::absolute_temperature] : 0;
+    const double found_pressure = all.has(Output::dry_gas_pressure) ? all.outcome[Output::dry_gas_pressure] : 0;
+    const double kelvin = within(found_kelvin, 273.15, 323.15) ? found_kelvin : 298.15;
+    const bool is_air = within(found_pressure, 40 * kilopascal.factor, 110 * kilopascal.factor);
+    // The dry pressure at an impossible temperature lacks an impossible vapour.
+    return gas_constant.si() * kelvin / (is_air && found_kelvin == kelvin ? found_pressure : 1e5);
 }
 
 /// The unit in which the number on the balance would give a volume that the tube holds and shows.

@@ -19,11 +19,27 @@ constexpr double far_above = 35 / 22.711;
 constexpr double as_collected = 24.5 * litre_per_mole.factor;
 
 /// Sentences that name the cause already.
-constexpr std::array<std::string_view, 14> explained{
-    "check.comma_thousands",    "check.pressure_unit",    "check.pressure_impossible", "check.pressure_mmhg",
-    "check.purity_fraction",    "check.ribbon",           "check.ribbon_unit",         "check.mass_unit",
-    "check.too_much_metal",     "check.too_little_metal", "check.temperature_unit",    "check.capacity_unusual",
-    "check.start_beyond_scale", "check.end_space_large"};
+constexpr std::array<std::string_view, 21> explained{"check.comma_thousands",
+                                                     "check.pressure_unit",
+                                                     "check.pressure_impossible",
+                                                     "check.pressure_mmhg",
+                                                     "check.purity_fraction",
+                                                     "check.ribbon",
+                                                     "check.ribbon_unit",
+                                                     "check.mass_unit",
+                                                     "check.too_much_metal",
+                                                     "check.too_little_metal",
+                                                     "check.temperature_unit",
+                                                     "check.capacity_unusual",
+                                                     "check.start_beyond_scale",
+                                                     "check.end_space_large",
+                                                     "check.temperature_far",
+                                                     "check.vapour_unit",
+                                                     "check.vapour_impossible",
+                                                     "check.mouth_out_of_water",
+                                                     "check.mouth_out_of_water_unit",
+                                                     "check.closed_end_under_water",
+                                                     "check.closed_end_under_water_unit"};
 
 bool about(double value, double wanted, double share) { return std::fabs(value / wanted - 1) <= share; }
 

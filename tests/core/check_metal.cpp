@@ -101,6 +101,15 @@ TEST_CASE("more metal than the tube can hold the gas of, and hardly any, are ask
                 "check.too_much_metal"));
 }
 
+TEST_CASE("a slip of the barometer or the thermometer is not laid on the metal") {
+    for (const char* slip : {"5", "748", "9.962", "1,013 hPa"}) {
+        const Sheet sheet = record_a().with({{Field::barometer, slip}});
+        CHECK(!says(sheet, "check.mass_unit"));
+        CHECK(!says(sheet, "check.too_much_metal"));
+    }
+    CHECK(!says(record_a().with({{Field::temperature, "72"}}), "check.too_much_metal"));
+}
+
 TEST_CASE("calcium and lithium are a teacher's, and never with sulfuric acid") {
     const auto with = [](const char* metal, const char* acid) {
         return record_a().with({{Field::metal, metal}, {Field::acid, acid}});

@@ -75,6 +75,8 @@ TEST_CASE("where a reading's unit is doubted already no second cause is named") 
     CHECK(says(weighs("41.2"), "check.mass_unit"));
     CHECK(!names_a_cause(weighs("41.2")));
     CHECK(!names_a_cause(record_a().with({{Field::purity, "1"}})));
+    // Vapour of 84.6 kPa at 95 °C leaves a tenth of the gas.
+    CHECK(!names_a_cause(record_a().with({{Field::temperature, "95"}})));
 }
 
 TEST_CASE("no text whatever makes a sense check refuse, or puts a number into its sentence that is none") {
