@@ -124,7 +124,7 @@ float draw_bench(App& app, Ui& ui, float top) {
         return 0;
     }
     narrow(app, ui, top);
-    const bool docked = ui.height() >= dock_needs_height;
+    const bool docked = ui.height() >= dock_needs_height && app.reveals();
     const float height = docked ? dock(app, ui) : 0;
     ui.reach(ui.lowest() + 24 + height);
     return height;

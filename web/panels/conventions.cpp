@@ -59,15 +59,18 @@ private:
                 const std::string& effect) {
         const std::string key = "conventions." + group + '.' + std::string(value);
         const float wide = std::min(std::ceil(ui_.text_width(words, Type{})) + 26, width_);
-        ui_.radio(key, {margin_, y_, wide, row_}, words, std::string(value), on);
+        const auto rows = static_cast<float>(ui_.lines(words, Type{}, wide - 23).size());
+        const float tall = row_ + (rows - 1) * Ui::line_height(Type{});
+        ui_.radio(key, {margin_, y_, wide, tall}, words, std::string(value), on);
         const float effect_width = ui_.text_width(effect, soft);
         const bool beside = wide + 24 + effect_width <= width_;
         if (!effect.empty()) {
-            const float top = beside ? y_ + (row_ - 19) / 2 : y_ + row_ - 4;
+            const float top = beside ? y_ + (row_ - 19) / 2 : y_ + tall - 4;
             const float left = beside ? margin_ + std::max(wide + 24, std::min(330.0f, width_ - effect_width)) : margin_ + 26;
-            ui_.text(key + ".effect", {left, top, margin_ + width_ - left, 0}, effect, soft);
+            const float height = ui_.text(key + ".effect", {left, top, margin_ + width_ - left, 0}, effect, soft);
+            if (!beside) y_ += height - 1;
         }
-        y_ += row_ + (beside || effect.empty() ? 0.0f : 18.0f);
+        y_ += tall;
     }
 
     /// What the record comes to under other conventions.
@@ -122,7 +125,9 @@ private:
         }
         const UnitId chosen = app_.record().conventions.pressure_unit;
         choice.chosen = chosen == UnitId::none ? std::string_view("as_typed") : info(chosen).key;
-        ui_.select(key, {margin_ + label, y_, 160, tall}, choice);
+        float wide = 120;
+        for (const auto& [value, words] : choice.options) wide = std::max(wide, ui_.text_width(words, Type{}) + 34);
+        ui_.select(key, {margin_ + label, y_, std::min(wide, width_ - label), tall}, choice);
         y_ += tall + 10;
         ui_.rule({margin_, y_}, {margin_ + width_, y_});
         y_ += 10;

@@ -143,12 +143,15 @@ private:
         if (app_.record().runs.size() < most_runs) {
             const std::string words = app_.say("runs.add");
             const float wide = std::ceil(ui_.text_width(words, {Face::regular, 14, Ink::copper})) + 10;
-            const float tall = ui_.touch() ? 44.0f : 22.0f;
-            if (ui_.button("runs.add", {area_.x + area_.w - wide, y_ - (ui_.touch() ? 0.0f : 29.0f), wide, tall}, words, Ui::ButtonLook::link,
-                           false, {}, 14)) {
+            const float tall = ui_.touch() ? 44.0f : 24.0f;
+            const float left = area_.x + area_.w - wide;
+            // Behind the last unit where it has room there, else in a row of its own.
+            const bool beside = !ui_.touch() && last_unit_.right() + 4 <= left;
+            const float top = beside ? last_unit_.y + (last_unit_.h - tall) / 2 : y_;
+            if (ui_.button("runs.add", {left, top, wide, tall}, words, Ui::ButtonLook::link, false, {}, 14)) {
                 app_.add_run();
             }
-            if (ui_.touch()) y_ += tall;
+            if (!beside) y_ += tall;
         }
     }
 
@@ -184,7 +187,7 @@ private:
                 open = !open;
             }
         }
-        y_ += 23;
+        y_ += ui_.touch() && !more.empty() ? 31.0f : 23.0f;
         return open;
     }
 
@@ -194,13 +197,21 @@ private:
         return app_.say(Message{"bench.acid_excess"}.figures("times", *excess, UnitId::none, 2));
     }
 
+    /// The label of a row; returns the row's height, which grows with a label of several lines.
+    float label(Field field) {
+        const std::string key = key_of_control(field);
+        const auto rows = static_cast<float>(ui_.lines(name(field), Type{}, label_width_).size());
+        const float tall = std::max(row_, rows * Ui::line_height(Type{}) + 6);
+        ui_.label(key + ".label", key, {area_.x, y_, label_width_, tall}, name(field));
+        return tall;
+    }
+
     void typed(Field field) {
         const std::string key = key_of_control(field);
         const Entry& entry = app_.entry(field);
         const Reading& reading = app_.assessment().readings[field];
-        const float inset = (row_ - field_height_) / 2;
-        ui_.label(key + ".label", key, {area_.x, y_, label_width_, row_}, name(field));
-        const Rect box{area_.x + label_width_, y_ + inset, field_width_, field_height_};
+        const float tall = label(field);
+        const Rect box{area_.x + label_width_, y_ + (tall - field_height_) / 2, field_width_, field_height_};
         Ui::Field about;
         about.value = entry.text;
         about.invalid = refused(field);
@@ -218,21 +229,22 @@ private:
         units.name = app_.say(Message{"bench.unit_of"}.field("reading", name_of(field)));
         // The mark stands right behind the unit; the unit itself stands still.
         const float wide = std::min(unit_width_, ui_.text_width(info(reading.unit).symbol, Type{}) + 24);
-        ui_.select(key + ".unit", {box.right() + 8, box.y, std::max(wide, ui_.touch() ? 44.0f : 36.0f), field_height_}, units);
-        y_ += row_;
+        last_unit_ = {box.right() + 8, box.y, std::max(wide, ui_.touch() ? 44.0f : 36.0f), field_height_};
+        ui_.select(key + ".unit", last_unit_, units);
+        y_ += tall;
         remarks(field);
     }
 
     void listed(Field field) {
         const std::string key = key_of_control(field);
-        const float inset = (row_ - field_height_) / 2;
-        ui_.label(key + ".label", key, {area_.x, y_, label_width_, row_}, name(field));
+        const float tall = label(field);
+        const float inset = (tall - field_height_) / 2;
         Ui::Choice choice;
         choice.options.emplace_back(std::string(), app_.say("choice.none"));
         for (const std::string_view value : choices_of(field)) choice.options.emplace_back(value, words(field, value));
         choice.chosen = app_.entry(field).text;
         ui_.select(key, {area_.x + label_width_, y_ + inset, field_width_ + unit_width_ + 8, field_height_}, choice);
-        y_ += row_;
+        y_ += tall;
         remarks(field);
     }
 
@@ -347,6 +359,7 @@ private:
     float label_width_ = 100;
     float field_width_ = 104;
     float unit_width_ = 76;
+    Rect last_unit_;  ///< of the last typed reading
 };
 
 }  // namespace

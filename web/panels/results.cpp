@@ -12,33 +12,32 @@ namespace overwater {
 
 namespace {
 
-constexpr Output main_steps[] = {Output::gas_volume, Output::dry_gas_pressure, Output::amount_of_metal,
-                                 Output::amount_of_gas, Output::molar_volume_standard};
 constexpr Type soft{Face::regular, 16, Ink::soft};
 constexpr Type card_state{Face::regular, 15, Ink::soft};
 
 class Results {
 public:
-    Results(App& app, Ui& ui, Rect area) : app_(app), ui_(ui), area_(area), y_(area.y) {}
+    Results(App& app, Ui& ui, Rect area) : app_(app), ui_(ui), area_(area), y_(area.y), wanted_(headline_output(app.record().conventions)) {}
 
     float draw() {
         ui_.open("results", Role::region, {area_.x, area_.y, area_.w, 0}, app_.say("results.name"));
         headline();
-        comparison();
+        if (app_.reveals()) {
+            comparison();
+            runs();
+        } else {
+            y_ += draw_withheld(app_, ui_, {area_.x, y_, area_.w, 0});
+        }
         cards();
-        working();
+        if (app_.reveals()) working();
         ui_.close();
         return y_ - area_.y;
     }
 
 private:
-    static constexpr Output wanted = Output::molar_volume_standard;
-
     void headline() {
-        const std::string name = output_name(app_, wanted);
-        const std::string conditions =
-            app_.say("standard." + std::string(standard_conditions_names[static_cast<std::size_t>(
-                                       app_.record().conventions.standard)]));
+        const std::string name = output_name(app_, wanted_);
+        const std::string conditions = conditions_words(app_);
         const float room = area_.w - ui_.text_width(name, soft) - 20;
         y_ += ui_.heading("results.heading", 2, {area_.x, y_, area_.w, 0}, name, soft);
         const bool beside = ui_.text_width(conditions, soft) <= room;
@@ -47,9 +46,10 @@ private:
                                     beside ? Anchor::end : Anchor::start);
         if (!beside) y_ += tall;
         y_ += 6;
-        if (!app_.assessment().has(wanted)) {
+        if (!app_.reveals()) return;
+        if (!app_.assessment().has(wanted_)) {
             const Type waiting{Face::regular, 20, Ink::soft};
-            const std::string words = app_.shown(wanted);
+            const std::string words = app_.shown(wanted_);
             const float wide = area_.w;
             const float step = Ui::line_height(waiting);
             const auto broken = ui_.lines(words, waiting, wide);
@@ -60,39 +60,41 @@ private:
             }
             const float height = std::max(60.0f, y - y_ + 8);
             // One output node says it all; the lines above are its drawing.
-            ui_.output("result.molar_volume_standard", {area_.x, y_, wide, height}, {}, name, waiting);
+            ui_.output("result.headline", {area_.x, y_, wide, height}, {}, name, waiting);
             ui_.amend_value(words);
             y_ += height;
             return;
         }
         const Type large{Face::semibold, 52, Ink::text};
         const Type unit{Face::regular, 24, Ink::soft};
-        const std::string number = app_.shown_number(wanted);
+        const std::string number = app_.shown_number(wanted_);
         const float width = ui_.draw_text({area_.x, y_}, number, large);
         const std::string_view symbol = info(UnitId::litre_per_mole).symbol;
         const float unit_width = ui_.draw_text({area_.x + width + 12, y_ + 24}, symbol, unit);
-        ui_.output("result.molar_volume_standard", {area_.x, y_, width + 12 + unit_width, 56}, {}, name, large);
-        ui_.amend_value(app_.shown(wanted));
+        ui_.output("result.headline", {area_.x, y_, width + 12 + unit_width, 56}, {}, name, large);
+        ui_.amend_value(app_.shown(wanted_));
         y_ += 60;
     }
 
     void comparison() {
-        const auto found = app_.assessment().value(wanted);
+        const auto found = app_.assessment().value(wanted_);
         const auto accepted = app_.assessment().value(Output::accepted_value);
         const auto error = app_.assessment().value(Output::percent_error);
         if (!found || !accepted || !error) return;
         const auto litres = [](double v) { return from_base(v, UnitId::litre_per_mole); };
-        const WorkingStep* step = app_.working().step(wanted);
+        const WorkingStep* step = app_.working().step(wanted_);
         const std::string accepted_number =
             format_fixed(litres(*accepted), std::max(step->shown_decimals, 2), app_.language().decimal_sign());
         ResultScaleLabels labels;
-        labels.value = app_.shown_number(wanted);
+        labels.value = app_.shown_number(wanted_);
         labels.accepted = app_.say(Message{"results.accepted"}.text("value", accepted_number));
-        const std::string percent =
-            signed_number(format_fixed(from_base(*error, UnitId::percent), 2, app_.language().decimal_sign()), *error);
-        const std::string verdict = app_.say(Message{*error < 0 ? "results.error_low" : "results.error_high"}
-                                                 .text("percent", app_.language().with_unit(percent, UnitId::percent))
-                                                 .text("accepted", app_.language().with_unit(accepted_number, UnitId::litre_per_mole)));
+        const Setup& setup = app_.assessment().measured.setup;
+        const std::string kind = setup.accepted_typed ? "typed" : setup.real_gas ? "real" : "ideal";
+        const std::string verdict =
+            app_.say(Message{*error < 0 ? "results.error_low" : "results.error_high"}
+                         .text("percent", percent_error_words(app_, *error, app_.record().conventions, 2))
+                         .text("accepted", app_.language().with_unit(accepted_number, UnitId::litre_per_mole))
+                         .text("kind", app_.say("results.accepted_kind." + kind)));
         labels.description = verdict;
         const Picture scale = draw_result_scale(litres(*found), std::nullopt, litres(*accepted), labels, area_.w, 62,
                                                 ui_.measure());
@@ -100,6 +102,41 @@ private:
         y_ += 68;
         const Type type{Face::semibold, 16, Ink::text};
         y_ += ui_.text("result.percent_error", {area_.x, y_, area_.w, 0}, verdict, type) + 12;
+    }
+
+    /// All runs side by side, their mean and range, and what is odd between them.
+    void runs() {
+        const std::size_t count = app_.assessments().size();
+        if (count < 2) return;
+        ui_.open("results.runs", Role::group, {area_.x, y_, area_.w, 0}, app_.say("runs.name"));
+        Flow flow(area_.x, y_, area_.w, 24, 18);
+        for (std::size_t run = 0; run < count; ++run) {
+            const std::string words = app_.say(Message{"results.run"}
+                                                   .count("number", static_cast<long long>(run) + 1)
+                                                   .text("value", app_.run_result(run)));
+            const Type type{run == app_.run() ? Face::semibold : Face::regular, 15, Ink::text};
+            const Rect rect = flow.next(std::min(std::ceil(ui_.text_width(words, type)) + 2, area_.w));
+            ui_.text("results.run." + std::to_string(run), rect, words, type);
+        }
+        y_ = flow.bottom();
+        const std::string mean = app_.mean_words();
+        if (!mean.empty()) {
+            y_ += ui_.text("results.mean", {area_.x, y_, area_.w, 0}, mean, {Face::semibold, 15, Ink::text});
+        }
+        int number = 0;
+        for (const std::string& words : app_.run_remarks()) {
+            y_ += 2 + ui_.text("results.remark." + std::to_string(number++), {area_.x, y_ + 2, area_.w, 0}, words,
+                               {Face::regular, 14, Ink::warning});
+        }
+        ui_.close();
+        y_ += 10;
+    }
+
+    /// With the vapour left in, what the tube holds is never called dry.
+    std::string card_name(Output output) const {
+        const bool wet = app_.assessment().measured.setup.vapour == VapourFrom::not_subtracted;
+        return output == Output::dry_gas_pressure && wet ? app_.say("output.gas_pressure_wet")
+                                                         : output_name(app_, output);
     }
 
     /// What stands in a card below its value, and how far below.
@@ -130,12 +167,12 @@ private:
 
     /// Height of the value, or of why there is none.
     float body_height(Output output, float width) const {
-        if (app_.assessment().has(output)) return 28;
+        if (app_.assessment().has(output) || !app_.reveals()) return 28;
         return std::max(28.0f, text_height(app_.shown(output), card_state, width - 32) + 4);
     }
 
     float card_height(Output output, const Foot& below, float width) const {
-        const float head = 9 + text_height(output_name(app_, output), soft, width - 32) + 1;
+        const float head = 9 + text_height(card_name(output), soft, width - 32) + 1;
         float tall = head + body_height(output, width) + 8;
         if (!below.words.empty()) tall += below.gap + text_height(below.words, below.type, width - 32) - 4;
         return std::max(104.0f, tall);
@@ -145,10 +182,11 @@ private:
     float card(Rect rect, Output output) {
         ui_.fill(rect, Ink::card, 7);
         ui_.frame(rect, Ink::line, 1, 7);
-        const std::string name = output_name(app_, output);
+        const std::string name = card_name(output);
         const float head = ui_.text("card." + std::string(name_of(output)) + ".name",
                                     {rect.x + 16, rect.y + 9, rect.w - 32, 0}, name, soft);
         const Rect body{rect.x + 16, rect.y + 10 + head, rect.w - 32, body_height(output, rect.w)};
+        if (!app_.reveals()) return body.bottom();
         const std::string words = app_.shown(output);
         const std::string key = "result." + std::string(name_of(output));
         if (app_.assessment().has(output)) {
@@ -181,23 +219,32 @@ private:
         return worked_out ? *worked_out : app_.assessment().measured[Input::barometer];
     }
 
+    double vapour_taken_off() const {
+        return app_.assessment().value(Output::water_vapour_pressure).value_or(0.0) *
+               (app_.assessment().measured.setup.vapour == VapourFrom::not_subtracted ? 0.0 : 1.0);
+    }
+
     Foot pressure_parts() const {
         Foot below{{}, {Face::regular, 13, Ink::soft}, 22};
         const auto& all = app_.assessment();
-        if (!all.has(Output::dry_gas_pressure)) return below;
+        if (!all.has(Output::dry_gas_pressure) || !app_.reveals()) return below;
         const double column = all.outcome[Output::column_pressure];
         const WorkingStep& step = *app_.working().step(Output::dry_gas_pressure);
         const auto number = [&](double pascals) {
             return format_fixed(from_base(pascals, step.unit), step.decimals, app_.language().decimal_sign());
         };
-        const std::string_view key = column == 0           ? "results.parts_level"
-                                     : signed_column() > 0 ? "results.parts_inside"
-                                                           : "results.parts_outside";
-        Message parts{key};
-        parts.text("barometer", number(pressure_at_bench()))
-            .text("vapour", number(all.outcome[Output::water_vapour_pressure]));
-        if (column != 0) parts.text("column", number(column));
-        below.words = app_.say(parts);
+        const std::string barometer = number(pressure_at_bench());
+        const std::string vapour = number(vapour_taken_off());
+        if (all.measured.setup.vapour == VapourFrom::not_subtracted) {
+            below.words = app_.say(Message{"results.parts_wet"}.text("barometer", barometer));
+        } else if (column == 0) {
+            below.words = app_.say(Message{"results.parts_level"}.text("barometer", barometer).text("vapour", vapour));
+        } else {
+            below.words = app_.say(Message{signed_column() > 0 ? "results.parts_inside" : "results.parts_outside"}
+                                       .text("barometer", barometer)
+                                       .text("column", number(column))
+                                       .text("vapour", vapour));
+        }
         return below;
     }
 
@@ -213,24 +260,25 @@ private:
     void pressure_card(Rect rect, const Foot& parts) {
         const float y = card(rect, Output::dry_gas_pressure);
         const auto& all = app_.assessment();
-        if (!all.has(Output::dry_gas_pressure)) return;
-        const Picture bar = draw_pressure_bar(pressure_at_bench(), signed_column(),
-                                              all.outcome[Output::water_vapour_pressure], rect.w - 32, 13);
+        if (!all.has(Output::dry_gas_pressure) || !app_.reveals()) return;
+        const Picture bar =
+            draw_pressure_bar(pressure_at_bench(), signed_column(), vapour_taken_off(), rect.w - 32, 13);
         ui_.draw_picture({rect.x + 16, y + 5}, bar);
         foot(rect, parts, y, "results.parts");
     }
 
     void working() {
+        const std::vector<Output> steps = main_steps(app_);
         const float top = y_;
         float y = top + 4;
         // The card's height follows from its rows, which are measured first.
         float height = 8;
-        for (const Output output : main_steps) height += working_row_height(app_, ui_, area_.w - 32, output);
+        for (const Output output : steps) height += working_row_height(app_, ui_, area_.w - 32, output);
         ui_.fill({area_.x, top, area_.w, height}, Ink::card, 7);
         ui_.frame({area_.x, top, area_.w, height}, Ink::line, 1, 7);
         ui_.open("results.working", Role::list, {area_.x, top, area_.w, height}, app_.say("results.working"));
         int number = 0;
-        for (const Output output : main_steps) {
+        for (const Output output : steps) {
             if (number > 0) ui_.rule({area_.x + 16, y}, {area_.x + area_.w - 16, y});
             ++number;
             y += draw_working_row(app_, ui_, {area_.x + 16, y, area_.w - 32, 0}, output, number, "results.row.",
@@ -244,6 +292,7 @@ private:
     Ui& ui_;
     Rect area_;
     float y_;
+    Output wanted_;
 };
 
 }  // namespace

@@ -113,6 +113,9 @@ float draw_closed_end_question(App& app, Ui& ui, Rect area) {
         most = std::max(most, ui.lines(words, type, width - 8).size());
     }
     const float below = 24 * static_cast<float>(most) + 6;
+    // Without a capacity the largest number has a name too long for the drawing; the 0 says enough.
+    const bool known = app.assessment().readings[Field::tube_capacity].there;
+    const std::string number = known ? choice_words(app, Field::number_at_closed_end, "largest") : std::string();
     float x = area.x + (area.w - 2 * width - 16) / 2;
     const std::string key = key_of_control(Field::number_at_closed_end);
     for (const std::string_view value : choices_of(Field::number_at_closed_end)) {
@@ -121,7 +124,7 @@ float draw_closed_end_question(App& app, Ui& ui, Rect area) {
             app.say(Message{"closed_end.choose"}.text("number", words));
         const Rect rect{x, y, width, height + below};
         ui.frame(rect, Ink::line, 1, 6);
-        ui.draw_picture({x, y + 6}, draw_scale_choice(value == "largest", words, {}, width, height, ui.measure()));
+        ui.draw_picture({x, y + 6}, draw_scale_choice(value == "largest", number, {}, width, height, ui.measure()));
         const std::string button = "closed_end." + std::string(value);
         if (ui.button(button, rect, {}, Ui::ButtonLook::plain, false, name)) {
             app.handle({Event::Kind::change, key, std::string(value)});

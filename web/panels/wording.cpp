@@ -81,6 +81,21 @@ std::string spoken_formula(const App& app, const Formula& formula) {
     return spoken(formula, words);
 }
 
+std::string conditions_words(const App& app) {
+    const Conventions& conventions = app.record().conventions;
+    if (conventions.conversion == Conventions::Conversion::none) return app.say("standard.as_collected");
+    if (conventions.standard != StandardConditions::own) {
+        return app.say("standard." +
+                       std::string(standard_conditions_names[static_cast<std::size_t>(conventions.standard)]));
+    }
+    const auto number = [&](double value, UnitId unit) {
+        return app.language().with_unit(format_significant(value, 6, app.language().decimal_sign()), unit);
+    };
+    return app.say(Message{"standard.own"}
+                       .text("temperature", number(conventions.own_celsius, UnitId::celsius))
+                       .text("pressure", number(from_base(conventions.own_pressure, UnitId::kilopascal), UnitId::kilopascal)));
+}
+
 Output headline_output(const Conventions& conventions) {
     return conventions.conversion == Conventions::Conversion::none ? Output::molar_volume_bench
                                                                    : Output::molar_volume_standard;

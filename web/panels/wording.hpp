@@ -36,6 +36,8 @@ std::string effect_words(const App& app, const Assessment& assessment, const Wor
                          const Conventions& conventions);
 /// The percent error as the conventions have it: with its sign, or its size alone.
 std::string percent_error_words(const App& app, double fraction, const Conventions& conventions, int decimals);
+/// "hydrogen, 0 °C, 100 kPa".
+std::string conditions_words(const App& app);
 /// The output that is the result: converted, or as collected.
 Output headline_output(const Conventions& conventions);
 

@@ -1,7 +1,6 @@
 #pragma once
 
 #include <cstdint>
-#include <map>
 #include <string>
 #include <vector>
 
@@ -27,9 +26,24 @@ public:
     /// Forgets what was sent, so that the next patch is complete.
     void forget();
 
+    /// A node with its rectangle from the parent's corner.
+    struct Placed {
+        Node node;
+        Rect relative;
+    };
+    /// Indices of the nodes below one parent, in order.
+    struct Children {
+        std::string parent;
+        std::vector<std::size_t> nodes;
+    };
+
 private:
-    std::map<std::string, std::string> sent_;                        ///< node JSON by key
-    std::map<std::string, std::vector<std::string>> sent_children_;  ///< by parent
+    void append_structure(std::string& out, const std::vector<Node>& nodes) const;
+    void find_parents(const std::vector<Node>& nodes);
+    std::vector<Rect> relative_rects(const std::vector<Node>& nodes) const;
+
+    std::vector<Placed> sent_;
+    std::vector<int> parents_;  ///< index of each node's parent; -1: the page or a layer of the shell
     PageInfo page_;
     bool page_sent_ = false;
 };

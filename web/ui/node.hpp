@@ -25,6 +25,8 @@ struct Element {
     std::vector<std::pair<std::string, std::string>> attributes;
     std::vector<Element> children;
 
+    friend bool operator==(const Element&, const Element&) = default;
+
     static Element text_node(std::string words) {
         Element e;
         e.text = std::move(words);
@@ -89,6 +91,8 @@ struct Node {
     bool current = false;  ///< the page one is on
     std::vector<std::pair<std::string, std::string>> options;
     std::vector<Element> content;
+
+    friend bool operator==(const Node&, const Node&) = default;
 };
 
 }  // namespace overwater

@@ -1,0 +1,55 @@
+// The projector: which step is shown, and whether its number is.
+
+#include "web/app/app.hpp"
+#include "web/browser/platform.hpp"
+#include "web/panels/panels.hpp"
+
+namespace overwater {
+
+void App::enter_projector() {
+    if (page_ != PageName::projector) before_projector_ = page_;
+    go(PageName::projector);
+}
+
+void App::leave_projector() { go(before_projector_); }
+
+void App::projector_show() {
+    projector_shows_ = true;
+    platform::wake(2);
+}
+
+void App::projector_go(int by) {
+    const std::size_t last = projector_steps(*this).size() - 1;
+    if (by > 0) {
+        // Forward first shows the number asked for, then the next step.
+        if (!projector_shows_) {
+            projector_shows_ = true;
+        } else if (projector_step_ < last) {
+            ++projector_step_;
+            projector_shows_ = false;
+        }
+    } else if (projector_step_ > 0) {
+        --projector_step_;
+        projector_shows_ = true;
+    } else {
+        projector_shows_ = false;
+    }
+    platform::wake(2);
+}
+
+bool App::projector_key(const std::string& key) {
+    if (key == "ArrowRight" || key == "PageDown") {
+        projector_go(1);
+    } else if (key == "ArrowLeft" || key == "PageUp") {
+        projector_go(-1);
+    } else if (key == " " || key == "Space") {
+        projector_show();
+    } else if (key == "Escape") {
+        leave_projector();
+    } else {
+        return false;
+    }
+    return true;
+}
+
+}  // namespace overwater

@@ -1,0 +1,85 @@
+// What the runs of a record come to together, and when results are shown.
+
+#include <algorithm>
+
+#include "core/result/run_checks.hpp"
+#include "web/app/app.hpp"
+#include "web/panels/wording.hpp"
+
+namespace overwater {
+
+namespace {
+
+constexpr std::string_view molar_volume_step = "molar_volume";
+
+}  // namespace
+
+bool App::reveals() const {
+    switch (record_.conventions.answers) {
+        case Conventions::Answers::hidden: return false;
+        case Conventions::Answers::after_attempt: {
+            const auto& answers = record_.runs[run_].answers;
+            return std::any_of(answers.begin(), answers.end(),
+                               [](const Answer& answer) { return answer.step == molar_volume_step; });
+        }
+        case Conventions::Answers::live: break;
+    }
+    return true;
+}
+
+void App::give_answer() {
+    const NumberText number = parse_number(answer_draft_, Measure::molar_volume);
+    if (number.state != NumberText::State::number) return;
+    before_change("answers.show");
+    Answer answer;
+    answer.step = molar_volume_step;
+    answer.text = answer_draft_;
+    answer.unit = number.unit == UnitId::none ? UnitId::litre_per_mole : number.unit;
+    record_.runs[run_].answers.push_back(std::move(answer));
+    answer_draft_.clear();
+    ++interaction_.write;
+    after_change("answers.show");
+}
+
+std::string App::run_result(std::size_t run) const {
+    const Output output = headline_output(record_.conventions);
+    if (!assessments_[run].has(output)) return say("runs.incomplete");
+    const Working working(assessments_[run], record_.conventions);
+    const WorkingStep* step = working.step(output);
+    return language_.with_unit(
+        format_fixed(in_unit(output, step->value, step->unit), step->shown_decimals, language_.decimal_sign()),
+        step->unit);
+}
+
+std::string App::mean_words() const {
+    const Output output = headline_output(record_.conventions);
+    double sum = 0;
+    double low = 0;
+    double high = 0;
+    int count = 0;
+    for (const Assessment& assessment : assessments_) {
+        const auto value = assessment.value(output);
+        if (!value) continue;
+        low = count == 0 ? *value : std::min(low, *value);
+        high = count == 0 ? *value : std::max(high, *value);
+        sum += *value;
+        ++count;
+    }
+    if (count < 2) return {};
+    const auto number = [this](double value) {
+        return format_fixed(from_base(value, UnitId::litre_per_mole), 2, language_.decimal_sign());
+    };
+    return say(Message{"results.mean"}
+                   .count("number", count)
+                   .text("mean", language_.with_unit(number(sum / count), UnitId::litre_per_mole))
+                   .text("low", number(low))
+                   .text("high", language_.with_unit(number(high), UnitId::litre_per_mole)));
+}
+
+std::vector<std::string> App::run_remarks() const {
+    std::vector<std::string> remarks;
+    for (const RunCheck& check : run_checks(assessments_)) remarks.push_back(say(check.message));
+    return remarks;
+}
+
+}  // namespace overwater

@@ -1,0 +1,33 @@
+// The teacher's choice that results come after an answer of one's own, or not at all.
+
+#include <algorithm>
+#include <cmath>
+
+#include "web/app/app.hpp"
+#include "web/panels/panels.hpp"
+
+namespace overwater {
+
+float draw_withheld(App& app, Ui& ui, Rect area) {
+    float y = area.y + 4;
+    const bool after = app.record().conventions.answers == Conventions::Answers::after_attempt;
+    y += ui.text("results.withheld", {area.x, y, area.w, 0},
+                 app.say(after ? "results.after_attempt" : "results.hidden"), {Face::regular, 17, Ink::text}) + 10;
+    if (!after) return y - area.y;
+    const float tall = ui.touch() ? 44.0f : 30.0f;
+    const std::string words = app.say("results.own_answer");
+    const float label = std::min(ui.text_width(words, Type{}) + 14, area.w - 130);
+    ui.label("answers.molar_volume.label", "answers.molar_volume", {area.x, y, label, tall}, words);
+    Ui::Field field;
+    field.value = app.own_answer_draft();
+    ui.field("answers.molar_volume", {area.x + label, y, 120, tall}, field);
+    const std::string press = app.say("results.show");
+    const float press_width = std::ceil(ui.text_width(press, Type{})) + 26;
+    const bool beside = label + 132 + press_width <= area.w;
+    if (!beside) y += tall + 8;
+    const Rect rect{beside ? area.x + label + 132 : area.x, y, press_width, tall};
+    if (ui.button("answers.show", rect, press, Ui::ButtonLook::framed)) app.give_answer();
+    return y + tall + 16 - area.y;
+}
+
+}  // namespace overwater
