@@ -4,6 +4,7 @@
 
 #include "web/app/app.hpp"
 #include "web/browser/platform.hpp"
+#include "web/panels/wording.hpp"
 
 namespace overwater {
 
@@ -177,7 +178,8 @@ std::string App::result_of(const Shelf::Card& card) {
 }
 
 std::string App::result_words(const Record& record, const std::vector<Assessment>& assessments) {
-    constexpr Output wanted = Output::molar_volume_standard;
+    using Answers = Conventions::Answers;
+    const Output wanted = headline_output(record.conventions);
     double sum = 0;
     int runs = 0;
     int decimals = 0;
@@ -185,6 +187,9 @@ std::string App::result_words(const Record& record, const std::vector<Assessment
     const Assessment* waits = nullptr;
     for (std::size_t run = 0; run < assessments.size(); ++run) {
         if (!record.runs[run].left_out.empty()) continue;
+        // A result that the bench withholds is not told here either.
+        const Answers answers = record.conventions.answers;
+        if (answers == Answers::hidden || (answers == Answers::after_attempt && record.runs[run].answers.empty())) continue;
         const Working working(assessments[run], record.conventions);
         const WorkingStep* step = assessments[run].has(wanted) ? working.step(wanted) : nullptr;
         if (step == nullptr) {

@@ -99,7 +99,7 @@ private:
         const float result_y = wide_ ? y_ + (open_tall - result_tall) / 2 + 3 : first + name_tall + 1;
         text(wide_ ? area_.x + result_left : area_.x + 12, result_y, results, soft);
         ui_.draw_text({rect.right() - 12, wide_ ? y_ + open_tall / 2 - 8 : first + 1}, entry.detail, soft, Anchor::end);
-        const std::string said = entry.result.empty() ? entry.detail : app_.language().list({entry.result, entry.detail});
+        const std::string said = entry.result.empty() ? entry.detail : entry.result + app_.say("list.comma") + entry.detail;
         if (ui_.button("records.open." + entry.id, rect, {}, Ui::ButtonLook::plain, current,
                        app_.say(Message{"records.open"}.text("name", entry.name).text("detail", said)))) {
             app_.open_record(entry.id);
