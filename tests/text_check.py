@@ -235,7 +235,8 @@ def conventions(sources):
 
 
 def glued(sources):
-    """Keys glued from a literal and a name said by `say`: of a loop over literals, or handed to a helper."""
+    """Keys glued from a literal and a name said by `say`: of a loop over literals, of a choice between literals, or
+    handed to a helper."""
     keys = set()
     for path, tokens in sources.tokens.items():
         if not path.startswith("web/panels/"):
@@ -258,8 +259,12 @@ def glued(sources):
                     if not any(t.kind == "text" for t in body[i + 1:end]):
                         helpers.setdefault(name, []).append((parameters.index(name_at), token.said))
                 for k, t in enumerate(body[:i]):
+                    values = []
                     if t.text == ":" and body[k - 1].text == name_at and body[k + 1].text == "{":
-                        keys.update(token.said + value for value in texts(body[k:closing(body, k + 1)]))
+                        values = texts(body[k:closing(body, k + 1)])
+                    elif t.text == "=" and body[k - 1].text == name_at:
+                        values = texts(body[k:next(e for e in range(k, len(body)) if body[e].text == ";")])
+                    keys.update(token.said + value for value in values if re.fullmatch(r"\w+", value))
         for i, token in enumerate(tokens[:-2]):
             if token.text in helpers and tokens[i + 1].text == "(":
                 parts = arguments_of(tokens, i + 1)
@@ -477,7 +482,8 @@ def main():
         (missing_keys, [plant('app.say("bench.planted");'), plant('group("bench.group.planted", {});'),
                         plant("", removed="field.barometer"), plant("", removed="choice.metal.zinc"),
                         plant("", removed="conventions.theme.dark"), plant("", removed="conventions.vapour.table"),
-                        plant("", removed="bench.group.room"), plant("", removed="cautions.glass.text"),
+                        plant("", removed="bench.group.room"),
+                        plant("", removed="results.accepted_kind.real"), plant("", removed="cautions.glass.text"),
                         plant("", removed="text.no_digits"), plant("", removed="standard.own")]),
         (unused_keys, [plant("", keys={key: "Planted"}) for key in (
             "planted", "bench.planted", "field.planted", "hint.planted", "choice.metal.planted",
