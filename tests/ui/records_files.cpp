@@ -147,7 +147,9 @@ TEST_CASE("Several files come in one after the other, and each is answered") {
 }
 
 TEST_CASE("A file that is no record is named with the reason, and nothing changes") {
-    const auto record = [](const std::string& members) { return R"({"overwater":"record","version":1,)" + members + "}"; };
+    const auto record = [](const std::string& members) {
+        return R"({"overwater":"record","version":1,)" + members + "}";
+    };
     std::string members = "\"m0\":0";
     for (int i = 1; i < 300; ++i) members += ",\"m" + std::to_string(i) + "\":0";
     const std::pair<std::string, const char*> faulty[] = {
@@ -171,7 +173,8 @@ TEST_CASE("A file that is no record is named with the reason, and nothing change
         {R"({"overwater":"records","version":1,"records":[]})", "no records"},
         {R"({"overwater":"records","version":1,"records":{}})", "not a complete record"},
         {R"({"overwater":"records","version":2,"records":[]})", "newer version"},
-        {R"({"overwater":"records","version":1,"records":[{"overwater":"record","version":1},7]})", "no Overwater record"},
+        {R"({"overwater":"records","version":1,"records":[{"overwater":"record","version":1},7]})",
+         "no Overwater record"},
         {std::string(17'000'000, ' '), "16 MB"},
     };
     new_world();
@@ -245,7 +248,8 @@ TEST_CASE("Parts of a JSON text are found as they stand") {
     CHECK(member_text(R"( { "a" : [1, {"b":"}"}] , "c": "x\"y" } )", "a") == R"([1, {"b":"}"}])");
     CHECK(member_text(R"({"a":1,"c":"x\"y"})", "c") == R"("x\"y")");
     CHECK(member_text(R"({"a":1,"a":2})", "a") == "2");  // as core/record reads it
-    for (const char* text : {"", "{", "{}", "[]", "{\"a\"", "{\"a\":", "{\"a\":1", "{\"a\":1} x", "{a:1}", "{\"a\":[1}", "{\"a\":\"}"}) {
+    for (const char* text :
+         {"", "{", "{}", "[]", "{\"a\"", "{\"a\":", "{\"a\":1", "{\"a\":1} x", "{a:1}", "{\"a\":[1}", "{\"a\":\"}"}) {
         CHECK_MESSAGE(!member_text(text, "a"), text);
     }
     CHECK(element_texts("[]")->empty());

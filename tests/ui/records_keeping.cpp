@@ -213,7 +213,8 @@ TEST_CASE("Finished: asked once, then nothing of ours is left, and nothing comes
     CHECK(native_world().offline_forgotten == 1);
     CHECK(desk.app().record().invented);
     CHECK(desk.node("notice.0").name.find("nothing of yours is left") != std::string::npos);
-    for (const char* key : {"header.bench", "header.cautions", "header.record", "records.open.example"}) desk.press(key);
+    for (const char* key : {"header.bench", "header.cautions", "header.record", "records.open.example"})
+        desk.press(key);
     CHECK(native_world().store.size() == 1);
     desk.type("bench.mass_of_metal", "0.05");
     CHECK(stored_ids() == std::vector<std::string>{"example"});
@@ -221,9 +222,10 @@ TEST_CASE("Finished: asked once, then nothing of ours is left, and nothing comes
 
 TEST_CASE("A damaged text is left under its key, can be saved as it is, and deleted by hand") {
     new_world();
-    const std::map<std::string, std::string, std::less<>> damaged{{"overwater.record.torn", "{\"schema\":1,\"data\":{\"over"},
-                                                                  {"overwater.settings", "\x01 no setting"},
-                                                                  {"overwater.conventions.torn", "{\"schema\""}};
+    const std::map<std::string, std::string, std::less<>> damaged{
+        {"overwater.record.torn", "{\"schema\":1,\"data\":{\"over"},
+        {"overwater.settings", "\x01 no setting"},
+        {"overwater.conventions.torn", "{\"schema\""}};
     native_world().store = damaged;
     Desk desk;
     desk.own_run();

@@ -40,6 +40,7 @@ void App::start() {
     const std::string fragment = platform::address_fragment();
     if (fragment.find("lang=en-x-pseudo") != std::string::npos) tag = "en-x-pseudo";
     language_ = Language(tag);
+    touch_ = platform::media().coarse_pointer;
     shelf_.open();
     read_sets();
     if (const std::string theme = shelf_.setting("theme"); !theme.empty()) theme_choice_ = theme;

@@ -99,7 +99,9 @@ Incomings read_file(std::string_view text) {
 }
 
 bool usable_id(std::string_view id) {
-    const auto fits = [](char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '-' || c == '_'; };
+    const auto fits = [](char c) {
+        return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '-' || c == '_';
+    };
     return !id.empty() && id.size() <= 40 && id != "example" && std::all_of(id.begin(), id.end(), fits);
 }
 

@@ -20,13 +20,13 @@ void App::keep_now() {
 
 void App::state_keeping(Shelf::Kept kept) {
     switch (kept) {
-        case Shelf::Kept::nothing_yet: keeping_ = "keep.nothing_yet"; break;
-        case Shelf::Kept::kept: keeping_ = "keep.kept"; break;
-        case Shelf::Kept::full: keeping_ = "keep.full"; break;
-        case Shelf::Kept::not_kept: keeping_ = "keep.not_kept"; break;
-        case Shelf::Kept::deleted_elsewhere: keeping_ = "keep.deleted_elsewhere"; break;
-        case Shelf::Kept::denied:
-        case Shelf::Kept::conflict: keeping_ = "keep.refused"; break;
+    case Shelf::Kept::nothing_yet: keeping_ = "keep.nothing_yet"; break;
+    case Shelf::Kept::kept: keeping_ = "keep.kept"; break;
+    case Shelf::Kept::full: keeping_ = "keep.full"; break;
+    case Shelf::Kept::not_kept: keeping_ = "keep.not_kept"; break;
+    case Shelf::Kept::deleted_elsewhere: keeping_ = "keep.deleted_elsewhere"; break;
+    case Shelf::Kept::denied:
+    case Shelf::Kept::conflict: keeping_ = "keep.refused"; break;
     }
     if (read_only_ && kept == Shelf::Kept::kept) keeping_ = "keep.read_only";
 }
@@ -189,7 +189,8 @@ std::string App::result_words(const Record& record, const std::vector<Assessment
         if (!record.runs[run].left_out.empty()) continue;
         // A result that the bench withholds is not told here either.
         const Answers answers = record.conventions.answers;
-        if (answers == Answers::hidden || (answers == Answers::after_attempt && record.runs[run].answers.empty())) continue;
+        if (answers == Answers::hidden || (answers == Answers::after_attempt && record.runs[run].answers.empty()))
+            continue;
         const Working working(assessments[run], record.conventions);
         const WorkingStep* step = assessments[run].has(wanted) ? working.step(wanted) : nullptr;
         if (step == nullptr) {

@@ -29,7 +29,7 @@ bool App::reveals() const {
 
 void App::give_answer() {
     const NumberText number = parse_number(answer_draft_, Measure::molar_volume);
-    if (number.state != NumberText::State::number) return;
+    if (number.state != NumberText::State::number || refused()) return;
     before_change("answers.show");
     Answer answer;
     answer.step = molar_volume_step;

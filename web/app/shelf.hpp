@@ -33,8 +33,8 @@ public:
         std::string saved;
         bool invented = false;
         bool newer = false;
-        bool held = false;    ///< in memory only
-        std::string result;   ///< words, made when first listed
+        bool held = false;     ///< in memory only
+        std::string result;    ///< words, made when first listed
         bool counted = false;  ///< `result` is there
     };
     struct Loaded {

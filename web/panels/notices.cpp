@@ -32,8 +32,8 @@ public:
         ui_.text(key, {margin_, text_top, text_width, 0}, words, type);
         bool pressed = false;
         if (!press.empty()) {
-            const Rect rect = beside ? Rect{margin_ + ui_.text_width(words, type) + 18, top_ + (height - press_height) / 2,
-                                            press_width, press_height}
+            const Rect rect = beside ? Rect{margin_ + ui_.text_width(words, type) + 18,
+                                            top_ + (height - press_height) / 2, press_width, press_height}
                                      : Rect{margin_, top_ + tall + 10, press_width, press_height};
             pressed = ui_.button(press_key, rect, press, Ui::ButtonLook::framed);
         }

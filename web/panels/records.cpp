@@ -24,8 +24,10 @@ public:
 
     void draw() {
         ui_.open("records", Role::region, {margin_, y_, width_, 0}, app_.say("page.records"));
-        y_ += ui_.heading("records.heading", 2, {margin_, y_, width_, 0}, app_.say("page.records"), {Face::semibold, 22, Ink::text});
-        paragraph("records.about", app_.say("records.about"), soft, 16);
+        y_ += ui_.heading("records.heading", 2, {margin_, y_, width_, 0}, app_.say("page.records"),
+                          {Face::semibold, 22, Ink::text});
+        paragraph("records.about", app_.say(app_.shelf().keeping() ? "records.about" : "records.about_not_kept"), soft,
+                  16);
         name();
         files();
         y_ += draw_records_list(app_, ui_, {margin_, y_, width_, 0});
@@ -78,7 +80,8 @@ private:
         const std::vector<std::string> keys = app_.shelf().damaged();
         if (keys.empty()) return;
         y_ += 12;
-        paragraph("records.unreadable", app_.say(Message{"records.unreadable"}.count("number", app_.shelf().unreadable())),
+        paragraph("records.unreadable",
+                  app_.say(Message{"records.unreadable"}.count("number", app_.shelf().unreadable())),
                   {Face::regular, 15, Ink::warning}, 2);
         for (const std::string& key : keys) {
             const Type type{Face::regular, 15, Ink::text};
@@ -87,7 +90,9 @@ private:
                   (row_ - height) / 2;
             const std::string keep = app_.say("records.damaged_export");
             const std::string drop = app_.say("records.delete");
-            const auto link = [&](const std::string& words) { return std::ceil(ui_.text_width(words, {Face::regular, 15, Ink::copper})) + 14; };
+            const auto link = [&](const std::string& words) {
+                return std::ceil(ui_.text_width(words, {Face::regular, 15, Ink::copper})) + 14;
+            };
             Flow flow(margin_ - 7, y_, width_, row_, 10);
             if (ui_.button("records.damaged_export." + key, flow.next(link(keep)), keep, Ui::ButtonLook::link, false,
                            app_.say(Message{"records.damaged_export_name"}.text("name", key)), 15)) {
@@ -104,7 +109,8 @@ private:
     /// A shared computer: keep nothing, or leave it clean.
     void computer() {
         y_ += ui_.heading("records.computer", 3, {margin_, y_, width_, 0}, app_.say("records.computer"),
-                          {Face::semibold, 18, Ink::text}) + 4;
+                          {Face::semibold, 18, Ink::text}) +
+              4;
         const std::string words = app_.say("records.not_kept");
         const bool off = !app_.shelf().keeping();
         const float wide = std::min(width_, std::ceil(ui_.text_width(words, Type{})) + 30);

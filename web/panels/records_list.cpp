@@ -65,12 +65,14 @@ private:
                                         {"records.export.", "records.export", "records.export_name"},
                                         {"records.delete.", "records.delete", "records.delete_name"}};
 
-    float width_of(std::string_view words) const { return std::ceil(ui_.text_width(app_.say(words), {Face::regular, 15, Ink::copper})) + 18; }
+    float width_of(std::string_view words) const {
+        return std::ceil(ui_.text_width(app_.say(words), {Face::regular, 15, Ink::copper})) + 18;
+    }
 
     void row(const Entry& entry) {
         const float least = ui_.touch() ? 48.0f : 42.0f;
         const bool current = entry.id == app_.record().id;
-        const Type type{Face::regular, 16, Ink::copper};
+        const Type type{Face::regular, 16, current ? Ink::text : Ink::copper};
         const float detail = ui_.text_width(entry.detail, soft);
         const float open_width = wide_ ? area_.w - actions_ - 12 : area_.w;
         const float result_left = std::round(open_width * 0.44f);
@@ -78,28 +80,36 @@ private:
         const float result_width = wide_ ? open_width - result_left - detail - 28 : area_.w - 24;
         // A long name takes more lines, never the place of what stands beside it.
         const auto names = ui_.lines(entry.name, type, name_width);
-        const auto results = entry.result.empty() ? std::vector<std::string>{} : ui_.lines(entry.result, soft, result_width);
+        const auto results =
+            entry.result.empty() ? std::vector<std::string>{} : ui_.lines(entry.result, soft, result_width);
         const float name_tall = Ui::line_height(type) * static_cast<float>(names.size());
         const float result_tall = Ui::line_height(soft) * static_cast<float>(results.size());
-        const float open_tall = wide_ ? std::max({least, name_tall + 18, result_tall + 18}) : std::max(least, name_tall + result_tall + 18);
+        const float open_tall =
+            wide_ ? std::max({least, name_tall + 18, result_tall + 18}) : std::max(least, name_tall + result_tall + 18);
         const Rect rect{area_.x, y_, open_width, open_tall};
         const float action_row = ui_.touch() ? 44.0f : 32.0f;
         const float tall = wide_ || !entry.stored ? open_tall : open_tall + action_row;
         if (current) ui_.fill({area_.x, y_, area_.w, tall}, Ink::copper_soft, 5);
 
-        const auto text = [&](float x, float y, const std::vector<std::string>& lines, Type set) {
+        // `top` is that of the first line; the letters stand in its middle.
+        const auto text = [&](float x, float top, const std::vector<std::string>& lines, Type set, bool underlined) {
             for (const std::string& line : lines) {
-                ui_.draw_text({x, y}, line, set);
-                y += Ui::line_height(set);
+                const float letters = top + (Ui::line_height(set) - set.size) / 2;
+                const float width = ui_.draw_text({x, letters}, line, set);
+                if (underlined)
+                    ui_.rule({x, letters + set.size * 1.02f}, {x + width, letters + set.size * 1.02f}, Ink::copper);
+                top += Ui::line_height(set);
             }
         };
-        // Letters stand a little above the middle of their line.
-        const float first = wide_ ? y_ + (open_tall - name_tall) / 2 + 3 : y_ + 11;
-        text(area_.x + 12, first, names, type);
-        const float result_y = wide_ ? y_ + (open_tall - result_tall) / 2 + 3 : first + name_tall + 1;
-        text(wide_ ? area_.x + result_left : area_.x + 12, result_y, results, soft);
-        ui_.draw_text({rect.right() - 12, wide_ ? y_ + open_tall / 2 - 8 : first + 1}, entry.detail, soft, Anchor::end);
-        const std::string said = entry.result.empty() ? entry.detail : entry.result + app_.say("list.comma") + entry.detail;
+        const float first = wide_ ? y_ + (open_tall - name_tall) / 2 : y_ + 8;
+        text(area_.x + 12, first, names, type, !current);
+        const float result_top = wide_ ? y_ + (open_tall - result_tall) / 2 : first + name_tall + 1;
+        text(wide_ ? area_.x + result_left : area_.x + 12, result_top, results, soft, false);
+        const float detail_y =
+            wide_ ? y_ + (open_tall - soft.size) / 2 : first + (Ui::line_height(type) - soft.size) / 2;
+        ui_.draw_text({rect.right() - 12, detail_y}, entry.detail, soft, Anchor::end);
+        const std::string said =
+            entry.result.empty() ? entry.detail : entry.result + app_.say("list.comma") + entry.detail;
         if (ui_.button("records.open." + entry.id, rect, {}, Ui::ButtonLook::plain, current,
                        app_.say(Message{"records.open"}.text("name", entry.name).text("detail", said)))) {
             app_.open_record(entry.id);
@@ -111,8 +121,9 @@ private:
                 const float width = width_of(press.words);
                 // A copy of what a newer program wrote would lose what is not understood here.
                 const bool possible = !entry.newer || press.words != "records.duplicate";
-                if (possible && ui_.button(std::string(press.key) + entry.id, {x, top, width, action_row}, app_.say(press.words),
-                                           Ui::ButtonLook::link, false, app_.say(named(press.name, entry.name)), 15)) {
+                if (possible &&
+                    ui_.button(std::string(press.key) + entry.id, {x, top, width, action_row}, app_.say(press.words),
+                               Ui::ButtonLook::link, false, app_.say(named(press.name, entry.name)), 15)) {
                     act(press.words, entry.id);
                 }
                 x += width;
