@@ -32,9 +32,8 @@ ASCENDER, DESCENDER = 406, -94
 WANTED = "".join([
     "".join(map(chr, range(0x20, 0x7F))),  # Basic Latin
     "".join(map(chr, range(0xA0, 0x100))),  # Latin-1
-    "".join(map(chr, range(0x100, 0x180))),  # Latin Extended-A
-    "ȘșȚțẞ",  # Romanian, German
-    "ΑΒΓΔΕΖΗΘΙΚΛΜΝΞΟΠΡΣΤΥΦΧΨΩαβγδεζηθικλμνξοπρςστυφχψω",  # Greek
+    "ŒœŠšŽžŸŁłĆćČčŃńŚśŹźŻżŘřŐőŰűĞğİıŞşẞ",  # of Latin Extended-A what names in class lists have most
+    "ΔΣΩαβγδεζηθλμνπρσςτφω",  # Greek of formulas
     "⁰⁴⁵⁶⁷⁸⁹⁺⁻⁼⁽⁾ⁿ₀₁₂₃₄₅₆₇₈₉₊₋₌₍₎ₐₑₒₓₙₘₚₛₜ",  # raised and lowered
     "←→↑↓↔⇌",  # arrows
     "−×÷·±≤≥≈≠∝∞√∑∂∫∆∘µ‰°′″⁄⋅∙",  # signs of arithmetic

@@ -238,14 +238,6 @@ bool has_guard(const Trace& trace, std::int32_t index) {
     return has_guard(trace, node.a) || has_guard(trace, node.b);
 }
 
-template <bool RoundSteps>
-Outcome<Figured<RoundSteps>> figured(const Assessment& assessment) {
-    const auto lifted = assessment.measured.lifted<Figured<RoundSteps>>([&](Input input, double value) {
-        return Figured<RoundSteps>(value, precision_of(input, assessment.readings));
-    });
-    return evaluate(lifted, Method{}, assessment.outcome.ready);
-}
-
 }  // namespace
 
 double in_unit(Output output, double value, UnitId unit) {
@@ -265,9 +257,8 @@ Working::Working(const Assessment& assessment, const Conventions& conventions) {
     const auto traced = assessment.measured.lifted<Traced>(
         [this](Input input, double value) { return Traced::input(trace_, input, value); });
     const Outcome<Traced> outcome = evaluate(traced, Method{}, assessment.outcome.ready);
-    const Outcome<Figured<false>> figures = figured<false>(assessment);
-    const bool round_steps = conventions.round == Conventions::Round::at_each_step;
-    const Outcome<Figured<true>> rounded = figured<true>(assessment);
+    const std::vector<Figured> figures = figures_through(
+        trace_, assessment.readings, conventions.round == Conventions::Round::at_each_step);
     const Setter setter(trace_, assessment.readings, conventions, steps_);
     for (std::size_t i = 0; i < output_count; ++i) {
         const auto output = static_cast<Output>(i);
@@ -277,10 +268,10 @@ Working::Working(const Assessment& assessment, const Conventions& conventions) {
         const std::int32_t expression = trace_[index].a;
         WorkingStep step;
         step.output = output;
-        step.value = round_steps ? rounded[output].value() : outcome[output].value();
+        step.value = figures[static_cast<std::size_t>(index)].value;
         step.unit = shown_unit(output, assessment.readings, conventions);
         // The accepted value and the exact constants have as many digits as one likes: six show what is used.
-        const Precision precision = figures[output].precision();
+        const Precision precision = figures[static_cast<std::size_t>(index)].precision;
         step.figures = precision.exact ? 6 : figures_of(precision, step.value);
         step.decimals = decimals_for(in_unit(output, step.value, step.unit), step.figures);
         step.shown_decimals = precision.exact || !has_guard(trace_, expression) ? step.decimals : step.decimals + 1;

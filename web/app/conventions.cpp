@@ -5,7 +5,7 @@
 
 #include "core/matter/constants.hpp"
 #include "core/quantity/number_text.hpp"
-#include "core/record/convention_names.hpp"
+#include "core/record/convention_choices.hpp"
 #include "core/record/stored.hpp"
 #include "web/app/app.hpp"
 #include "web/browser/platform.hpp"
@@ -38,16 +38,10 @@ void App::choose_convention(std::string_view name, const std::string& value) {
     }
     if (refused()) return;
     before_change(key);
-    Conventions& conventions = record_.conventions;
     if (name == "pressure_unit") {
-        conventions.pressure_unit = unit_by_key(value).value_or(UnitId::none);
-    } else if (name == "standard") {
-        conventions.standard = choice_by_name<StandardConditions>(value).value_or(conventions.standard);
+        record_.conventions.pressure_unit = unit_by_key(value).value_or(UnitId::none);
     } else {
-        each_choice(conventions, [&](const char* known, auto& choice) {
-            using Choice = std::remove_reference_t<decltype(choice)>;
-            if (name == known) choice = choice_by_name<Choice>(value).value_or(choice);
-        });
+        choose(record_.conventions, name, value);
     }
     after_change(key);
 }

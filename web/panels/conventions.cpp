@@ -1,8 +1,7 @@
 #include <algorithm>
 #include <cmath>
-#include <type_traits>
 
-#include "core/record/convention_names.hpp"
+#include "core/record/convention_choices.hpp"
 #include "web/app/app.hpp"
 #include "web/panels/panels.hpp"
 #include "web/panels/wording.hpp"
@@ -26,10 +25,7 @@ public:
                           {Face::semibold, 22, Ink::text});
         y_ += ui_.text("conventions.about", {margin_, y_ + 2, width_, 0}, app_.say("conventions.about"), soft) + 14;
         sets();
-        Conventions now = app_.record().conventions;
-        section("standard", now.standard, now);
-        if (now.standard == StandardConditions::own) own_conditions();
-        each_choice(now, [&](const char* name, auto& choice) { section(name, choice, now); });
+        for (const ConventionChoice& choice : convention_choices(app_.record().conventions)) section(choice);
         pressure_unit();
         theme();
         ui_.close();
@@ -80,23 +76,22 @@ private:
         return effect_words(app_, assessment, working, other);
     }
 
-    template <class Choice>
-    void section(const std::string& name, Choice& choice, const Conventions& conventions) {
-        if (name == "vapour_rows" && conventions.vapour != Conventions::Vapour::table &&
-            conventions.vapour != Conventions::Vapour::older_table) {
-            return;
-        }
+    void section(const ConventionChoice& choice) {
+        const Conventions& now = app_.record().conventions;
+        const bool table = now.vapour == Conventions::Vapour::table || now.vapour == Conventions::Vapour::older_table;
+        if (choice.name == "vapour_rows" && !table) return;
+        const std::string name(choice.name);
+        const bool shows_effect = name != "answers" && name != "decimal_sign";
         begin(name);
-        const Choice chosen = choice;
-        for (std::size_t i = 0; i < ChoiceNames<Choice>::names.size(); ++i) {
-            const std::string_view value = ChoiceNames<Choice>::names[i];
-            choice = static_cast<Choice>(static_cast<std::uint8_t>(i));
-            const bool shows_effect = name != "answers" && name != "decimal_sign";
-            option(name, value, app_.say("conventions." + name + '.' + std::string(value)), choice == chosen,
-                   shows_effect ? effect(conventions) : std::string());
+        for (std::size_t i = 0; i < choice.values.size(); ++i) {
+            const std::string_view value = choice.values[i];
+            Conventions other = now;
+            choose(other, choice.name, value);
+            option(name, value, app_.say("conventions." + name + '.' + std::string(value)), i == choice.chosen,
+                   shows_effect ? effect(other) : std::string());
         }
-        choice = chosen;
         end();
+        if (name == "standard" && now.standard == StandardConditions::own) own_conditions();
     }
 
     void own_conditions() {

@@ -93,7 +93,8 @@ private:
         const Rect box{rect.x, rect.y + 1, rect.w, row_ - 2};
         ui_.frame(box, Ink::line, 1, 6);
         const float y = rect.y + row_ / 2 - 8;
-        const float wide = ui_.draw_text({rect.x + 12, y}, name, name_type);
+        const float wide = ui_.text_width(name, name_type);
+        ui_.text("header.record.name", {rect.x + 12, rect.y + row_ / 2 - 11, wide + 1, 0}, name, name_type);
         ui_.draw_text({rect.x + 22 + wide, y + 0.5f}, state, state_type);
         const std::string spoken = app_.say(Message{"header.records"}.text("name", app_.record().name).text("state", state));
         if (ui_.button("header.record", box, {}, Ui::ButtonLook::plain, app_.page() == PageName::records, spoken)) {

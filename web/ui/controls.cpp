@@ -14,12 +14,12 @@ constexpr float inner = 8;  ///< between a field's edge and its text
 
 }  // namespace
 
-void Ui::focus_ring(const std::string& key, Rect rect, float rounding) {
+void Ui::focus_ring(std::string_view key, Rect rect, float rounding) {
     if (!focused(key)) return;
     frame({rect.x - 1, rect.y - 1, rect.w + 2, rect.h + 2}, Ink::copper, 2, rounding + 1);
 }
 
-void Ui::field(const std::string& key, Rect rect, const Field& about) {
+void Ui::field(std::string_view key, Rect rect, const Field& about) {
     item(key, rect);
     fill(rect, Ink::card, corner);
     frame(rect, about.invalid ? Ink::warning : Ink::field_edge, 1, corner);
@@ -27,7 +27,10 @@ void Ui::field(const std::string& key, Rect rect, const Field& about) {
     const Rect s = screen(rect);
     list_->PushClipRect({s.x + 2, s.y}, {s.right() - 2, s.bottom()}, true);
     const float y = rect.y + (rect.h - type.size) / 2;
-    if (about.number) {
+    const bool drawn = drawable(about.value, type.face);
+    if (!drawn) {
+        // Its element shows it instead.
+    } else if (about.number) {
         draw_text({rect.right() - inner, y}, about.value, type, Anchor::end);
     } else {
         draw_text({rect.x + inner, y}, about.value, type);
@@ -41,10 +44,11 @@ void Ui::field(const std::string& key, Rect rect, const Field& about) {
     node.input_mode = about.input_mode;
     node.invalid = about.invalid;
     node.look = about.number ? "field number" : "field";
+    if (!drawn) node.look += " shown";
     node.write = interaction_.write;
 }
 
-void Ui::select(const std::string& key, Rect rect, const Choice& choice) {
+void Ui::select(std::string_view key, Rect rect, const Choice& choice) {
     item(key, rect);
     std::string words;
     for (const auto& [value, text] : choice.options) {
@@ -75,7 +79,7 @@ void Ui::select(const std::string& key, Rect rect, const Choice& choice) {
     node.write = interaction_.write;
 }
 
-void Ui::radio(const std::string& key, Rect rect, std::string_view words, const std::string& value, bool on) {
+void Ui::radio(std::string_view key, Rect rect, std::string_view words, const std::string& value, bool on) {
     item(key, rect);
     const Rect s = screen(rect);
     const ImVec2 middle{s.x + 9, std::round(s.y + s.h / 2)};
@@ -96,12 +100,12 @@ void Ui::radio(const std::string& key, Rect rect, std::string_view words, const 
     node.value = value;
     node.checked = on;
     node.look = "radio";
-    Node& words_node = add(key + ".label", Role::label, {rect.x + 23, rect.y, rect.w - 23, rect.h});
+    Node& words_node = add(std::string(key) + ".label", Role::label, {rect.x + 23, rect.y, rect.w - 23, rect.h});
     words_node.name = words;
     words_node.for_key = key;
 }
 
-bool Ui::check_box(const std::string& key, Rect rect, std::string_view words, bool on) {
+bool Ui::check_box(std::string_view key, Rect rect, std::string_view words, bool on) {
     item(key, rect);
     const Rect box{rect.x + 1, rect.y + rect.h / 2 - 8, 16, 16};
     fill(box, on ? Ink::copper : Ink::card, 3);
@@ -116,13 +120,13 @@ bool Ui::check_box(const std::string& key, Rect rect, std::string_view words, bo
     Node& node = add(key, Role::check_box, rect);
     node.checked = on;
     node.look = "radio";
-    Node& words_node = add(key + ".label", Role::label, {rect.x + 25, rect.y, rect.w - 25, rect.h});
+    Node& words_node = add(std::string(key) + ".label", Role::label, {rect.x + 25, rect.y, rect.w - 25, rect.h});
     words_node.name = words;
     words_node.for_key = key;
     return pressed(key);
 }
 
-bool Ui::button(const std::string& key, Rect rect, std::string_view words, ButtonLook look, bool current,
+bool Ui::button(std::string_view key, Rect rect, std::string_view words, ButtonLook look, bool current,
                 std::string name, float size) {
     item(key, rect);
     const bool hot = hovered(rect);

@@ -10,26 +10,26 @@
 
 namespace overwater {
 
-void Ui::picture(std::string key, Point at, const Picture& picture) {
+void Ui::picture(std::string_view key, Point at, const Picture& picture) {
     draw_picture(at, picture);
-    Node& node = add(std::move(key), Role::image, {at.x, at.y, picture.width, picture.height});
+    Node& node = add(key, Role::image, {at.x, at.y, picture.width, picture.height});
     node.name = picture.description;
     node.look = "picture";
     if (!interaction_.painting) node.content.push_back(svg_of(picture, *theme_));
 }
 
-float Ui::formula(std::string key, Point at, const Formula& formula, std::string spoken, float size, Ink ink) {
+float Ui::formula(std::string_view key, Point at, const Formula& formula, std::string spoken, float size, Ink ink) {
     float baseline = 0;
     const Picture picture = typeset(formula, size, ink, measure_, &baseline);
     draw_picture({at.x, at.y - baseline}, picture);
-    Node& node = add(std::move(key), Role::math, {at.x, at.y - baseline, picture.width, picture.height});
+    Node& node = add(key, Role::math, {at.x, at.y - baseline, picture.width, picture.height});
     node.name = std::move(spoken);
     node.content = mathml_of(formula).children;
     return picture.width;
 }
 
-void Ui::table(std::string key, Rect rect, Element table) {
-    Node& node = add(std::move(key), Role::table, rect);
+void Ui::table(std::string_view key, Rect rect, Element table) {
+    Node& node = add(key, Role::table, rect);
     node.content = std::move(table.children);
 }
 

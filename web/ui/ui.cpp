@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "imgui.h"
+#include "imgui_internal.h"
 
 namespace overwater {
 
@@ -34,9 +35,9 @@ const std::vector<Node>& Ui::end() {
     return nodes_;
 }
 
-Node& Ui::add(std::string key, Role role, Rect rect) {
+Node& Ui::add(std::string_view key, Role role, Rect rect) {
     Node& node = nodes_.emplace_back();
-    node.key = std::move(key);
+    node.key = key;
     node.parent = parents_.back();
     node.role = role;
     node.rect = rect;
@@ -46,11 +47,11 @@ Node& Ui::add(std::string key, Role role, Rect rect) {
 
 void Ui::reach(float y) { lowest_ = std::max(lowest_, y); }
 
-void Ui::open(std::string key, Role role, Rect rect, std::string name, int level) {
+void Ui::open(std::string_view key, Role role, Rect rect, std::string name, int level) {
     Node& node = add(key, role, rect);
     node.name = std::move(name);
     node.level = level;
-    parents_.push_back(std::move(key));
+    parents_.emplace_back(key);
 }
 
 void Ui::close() { parents_.pop_back(); }
@@ -74,7 +75,21 @@ bool Ui::visible(Rect rect) const {
     return on_screen.bottom() > 0 && on_screen.y < input_.height;
 }
 
-bool Ui::pressed(const std::string& key) {
+bool Ui::drawable(std::string_view words, Face face) const {
+    ImFont* font = fonts_.of(face);
+    const char* at = words.data();
+    const char* end = at + words.size();
+    while (at < end) {
+        unsigned int character = 0;
+        const int length = ImTextCharFromUtf8(&character, at, end);
+        if (length <= 0) break;
+        if (character >= 0x100 && !font->IsGlyphInFont(static_cast<ImWchar>(character))) return false;
+        at += length;
+    }
+    return true;
+}
+
+bool Ui::pressed(std::string_view key) {
     const auto place = std::find(interaction_.clicked.begin(), interaction_.clicked.end(), key);
     if (place == interaction_.clicked.end()) return false;
     interaction_.clicked.erase(place);
@@ -82,10 +97,10 @@ bool Ui::pressed(const std::string& key) {
 }
 
 /// Makes the control known to Dear ImGui, so that its own tools can list what is on the page.
-void Ui::item(const std::string& key, Rect rect) {
+void Ui::item(std::string_view key, Rect rect) {
     const Rect on_screen = screen(rect);
     ImGui::SetCursorScreenPos({on_screen.x, on_screen.y});
-    ImGui::PushID(key.c_str());
+    ImGui::PushID(key.data(), key.data() + key.size());
     ImGui::Dummy({on_screen.w, on_screen.h});
     ImGui::PopID();
 }

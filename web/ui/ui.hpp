@@ -61,7 +61,7 @@ public:
     bool focused(std::string_view key) const { return interaction_.focused == key; }
 
     // Structure
-    void open(std::string key, Role role, Rect rect, std::string name, int level = 0);
+    void open(std::string_view key, Role role, Rect rect, std::string name, int level = 0);
     void close();
     void begin_fixed();
     void end_fixed();
@@ -80,16 +80,16 @@ public:
     std::vector<std::string> lines(std::string_view words, Type type, float width) const;
     static float line_height(Type type);
     /// A paragraph within `box.w`; returns the height it took.
-    float text(std::string key, Rect box, std::string_view words, Type type = {}, Anchor anchor = Anchor::start);
-    float heading(std::string key, int level, Rect box, std::string_view words, Type type);
+    float text(std::string_view key, Rect box, std::string_view words, Type type = {}, Anchor anchor = Anchor::start);
+    float heading(std::string_view key, int level, Rect box, std::string_view words, Type type);
     /// The visible name of a control.
-    void label(std::string key, std::string for_key, Rect box, std::string_view words, Type type = {});
+    void label(std::string_view key, std::string_view for_key, Rect box, std::string_view words, Type type = {});
     /// A result, in one line.
-    void output(std::string key, Rect box, std::string_view words, std::string name, Type type,
+    void output(std::string_view key, Rect box, std::string_view words, std::string name, Type type,
                 Anchor anchor = Anchor::start);
     /// Gives the result just added the words it says, where its drawing was made of several parts.
     void amend_value(std::string words) { nodes_.back().value = std::move(words); }
-    void status(std::string key, std::string words);
+    void status(std::string_view key, std::string words);
 
     // Controls
     struct Field {
@@ -100,7 +100,7 @@ public:
         bool number = true;  ///< set to the right with tabular figures
         bool invalid = false;
     };
-    void field(const std::string& key, Rect rect, const Field& field);
+    void field(std::string_view key, Rect rect, const Field& field);
 
     struct Choice {
         std::string name;  ///< accessible name, where no label is its name
@@ -109,28 +109,28 @@ public:
         bool framed = true;  ///< a box; else only the words and a mark
         Ink ink = Ink::text;
     };
-    void select(const std::string& key, Rect rect, const Choice& choice);
+    void select(std::string_view key, Rect rect, const Choice& choice);
     /// One radio button with its words, in as many lines as `rect.w` asks for; `group` is the key of the open radio group.
-    void radio(const std::string& key, Rect rect, std::string_view words, const std::string& value, bool on);
+    void radio(std::string_view key, Rect rect, std::string_view words, const std::string& value, bool on);
 
     /// A box with its words; true once for each press.
-    bool check_box(const std::string& key, Rect rect, std::string_view words, bool on);
+    bool check_box(std::string_view key, Rect rect, std::string_view words, bool on);
 
     enum class ButtonLook { link, plain, page, framed };
     /// True once for each press.
-    bool button(const std::string& key, Rect rect, std::string_view words, ButtonLook look = ButtonLook::link,
+    bool button(std::string_view key, Rect rect, std::string_view words, ButtonLook look = ButtonLook::link,
                 bool current = false, std::string name = {}, float size = 16);
 
     /// The button just added opens the browser's file dialogue, which needs the person's own press.
     void opens_file() { nodes_.back().look += " opens-file"; }
 
     // Pictures and formulas
-    void picture(std::string key, Point at, const Picture& picture);
+    void picture(std::string_view key, Point at, const Picture& picture);
     /// A formula with its baseline at `at.y`; returns its width.
-    float formula(std::string key, Point at, const Formula& formula, std::string spoken, float size, Ink ink);
+    float formula(std::string_view key, Point at, const Formula& formula, std::string spoken, float size, Ink ink);
 
     /// A native table over what was drawn for it; `table` holds its caption and rows.
-    void table(std::string key, Rect rect, Element table);
+    void table(std::string_view key, Rect rect, Element table);
 
     /// The lowest point of anything placed so far, in page coordinates.
     float lowest() const { return lowest_; }
@@ -138,14 +138,16 @@ public:
     void reach(float y);
 
 private:
-    Node& add(std::string key, Role role, Rect rect);
+    Node& add(std::string_view key, Role role, Rect rect);
     Point screen(Point p) const { return {p.x, fixed_ ? p.y : p.y - input_.scroll_y}; }
     Rect screen(Rect r) const { return {r.x, fixed_ ? r.y : r.y - input_.scroll_y, r.w, r.h}; }
     bool hovered(Rect rect) const;
     bool visible(Rect rect) const;
-    bool pressed(const std::string& key);
-    void focus_ring(const std::string& key, Rect rect, float rounding);
-    void item(const std::string& key, Rect rect);
+    /// Whether the canvas's font has every character; what it has not is shown by its element.
+    bool drawable(std::string_view words, Face face) const;
+    bool pressed(std::string_view key);
+    void focus_ring(std::string_view key, Rect rect, float rounding);
+    void item(std::string_view key, Rect rect);
     ImU32 colour(Ink ink) const { return canvas_colour(theme_->of(ink)); }
 
     Interaction& interaction_;

@@ -19,28 +19,30 @@ float anchor_x(Rect box, Anchor anchor) {
 
 }  // namespace
 
-float Ui::text(std::string key, Rect box, std::string_view words, Type type, Anchor anchor) {
+float Ui::text(std::string_view key, Rect box, std::string_view words, Type type, Anchor anchor) {
     const std::vector<std::string> broken = lines(words, type, box.w);
     const float step = line_height(type);
     const float tall = step * static_cast<float>(broken.size());
     float y = box.y;
+    const bool drawn = drawable(words, type.face);
     for (const std::string& line : broken) {
-        draw_text({anchor_x(box, anchor), y + (step - type.size) / 2}, line, type, anchor);
+        if (drawn) draw_text({anchor_x(box, anchor), y + (step - type.size) / 2}, line, type, anchor);
         y += step;
     }
-    Node& node = add(std::move(key), Role::text, {box.x, box.y, box.w, tall});
+    Node& node = add(key, Role::text, {box.x, box.y, box.w, tall});
     node.name = words;
+    if (!drawn) node.look = "shown";
     return tall;
 }
 
-float Ui::heading(std::string key, int level, Rect box, std::string_view words, Type type) {
-    const float tall = text(std::move(key), box, words, type);
+float Ui::heading(std::string_view key, int level, Rect box, std::string_view words, Type type) {
+    const float tall = text(key, box, words, type);
     nodes_.back().role = Role::heading;
     nodes_.back().level = level;
     return tall;
 }
 
-void Ui::label(std::string key, std::string for_key, Rect box, std::string_view words, Type type) {
+void Ui::label(std::string_view key, std::string_view for_key, Rect box, std::string_view words, Type type) {
     const std::vector<std::string> broken = lines(words, type, box.w);
     const float step = line_height(type);
     float y = box.y + (box.h - step * static_cast<float>(broken.size())) / 2;
@@ -48,20 +50,20 @@ void Ui::label(std::string key, std::string for_key, Rect box, std::string_view 
         draw_text({box.x, y + (step - type.size) / 2}, line, type);
         y += step;
     }
-    Node& node = add(std::move(key), Role::label, box);
+    Node& node = add(key, Role::label, box);
     node.name = words;
-    node.for_key = std::move(for_key);
+    node.for_key = for_key;
 }
 
-void Ui::output(std::string key, Rect box, std::string_view words, std::string name, Type type, Anchor anchor) {
+void Ui::output(std::string_view key, Rect box, std::string_view words, std::string name, Type type, Anchor anchor) {
     draw_text({anchor_x(box, anchor), box.y + (box.h - type.size) / 2}, words, type, anchor);
-    Node& node = add(std::move(key), Role::output, box);
+    Node& node = add(key, Role::output, box);
     node.name = std::move(name);
     node.value = words;
 }
 
-void Ui::status(std::string key, std::string words) {
-    Node& node = add(std::move(key), Role::status, {});
+void Ui::status(std::string_view key, std::string words) {
+    Node& node = add(key, Role::status, {});
     node.name = std::move(words);
 }
 

@@ -1,0 +1,25 @@
+#pragma once
+
+#include <cstddef>
+#include <string_view>
+#include <vector>
+
+#include "core/result/conventions.hpp"
+
+/// The conventions that are choices by name, as a list to show and to change.
+
+namespace overwater {
+
+struct ConventionChoice {
+    std::string_view name;                 ///< "vapour"
+    std::vector<std::string_view> values;  ///< "formula", "table" ...
+    std::size_t chosen = 0;
+};
+
+/// All of them, the standard conditions first.
+std::vector<ConventionChoice> convention_choices(const Conventions& conventions);
+
+/// Chooses `value` for the convention `name`; false where there is no such name or value.
+bool choose(Conventions& conventions, std::string_view name, std::string_view value);
+
+}  // namespace overwater
