@@ -67,7 +67,8 @@ private:
             ui_.text(key + ".state", {left + name_width + px(20), middle - Ui::line_height(words) / 2, inner() - name_width - px(90), 0},
                      app_.shown_briefly(output), type(25, Ink::soft));
         } else {
-            const float top = below ? y_ + px(52) : y_ + (tall - picture.height) / 2;
+            // On one baseline with the name.
+            const float top = below ? y_ + px(52) : std::max(y_, middle + px(9) - baseline);
             const float x = below ? left : left + name_width + px(20);
             ui_.formula(key + ".formula", {x, top + baseline}, whole, spoken_formula(app_, whole), px(28), Ink::text);
             value(key, output, current, middle);

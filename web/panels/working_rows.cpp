@@ -14,6 +14,8 @@ namespace {
 constexpr float number_width = 26;
 constexpr float formula_size = 16;
 constexpr float letters_size = 14;
+constexpr float baseline_below_middle = 5;  ///< of a text of 16 px
+constexpr float row_air = 4.5f;
 
 Formula equation(const WorkingStep& step, const Formula& right_side) {
     return Formula::of(Formula::Kind::row, {step.symbol, Formula::leaf(Formula::Kind::operation, "="), right_side});
@@ -60,9 +62,14 @@ Layout layout_of(App& app, Ui& ui, float width, Output output) {
     const float result = ui.text_width(app.shown(output), {Face::semibold, 16, Ink::text});
     out.formula_below = number_width + name_width + 12 + out.formula.width + 16 + result > width;
     set_name(out, ui, name, std::min(name_width + 2, width - number_width - 12 - result));
-    const float tall = std::max(out.formula.height + 9, 30.0f);
-    out.height = out.formula_below ? out.name_height + 8 + tall - 4 : std::round(tall);
-    if (!out.formula_below) out.text_line = out.height / 2;
+    if (out.formula_below) {
+        out.height = out.name_height + 4 + std::max(out.formula.height + 9, 30.0f);
+        return out;
+    }
+    // Name, formula and result stand on one baseline.
+    out.text_line = std::max(15.0f, std::round(out.baseline - baseline_below_middle + row_air));
+    const float below = out.formula.height - out.baseline;
+    out.height = std::max(30.0f, std::round(out.text_line + baseline_below_middle + below + row_air));
     return out;
 }
 
@@ -89,7 +96,7 @@ float draw_working_row(App& app, Ui& ui, Rect area, Output output, int number, c
     } else {
         const Point at = layout.formula_below
                              ? Point{area.x + number_width, area.y + layout.name_height + 6}
-                             : Point{after_name, area.y + (layout.height - layout.formula.height) / 2};
+                             : Point{after_name, area.y + layout.text_line + baseline_below_middle - layout.baseline};
         const Formula whole = equation(*step, step->numbers);
         ui.formula(key + ".formula", {at.x, at.y + layout.baseline}, whole, spoken_formula(app, whole), formula_size,
                    Ink::text);

@@ -1,0 +1,74 @@
+// Speed of the core, natively. No test asserts a time: this program prints medians, the README quotes them.
+
+#include <algorithm>
+#include <chrono>
+#include <cstdio>
+#include <vector>
+
+#include "core/explain/working.hpp"
+#include "core/matter/constants.hpp"
+#include "core/result/assess.hpp"
+#include "core/result/dual.hpp"
+#include "core/result/evaluate.hpp"
+
+using namespace overwater;
+
+namespace {
+
+volatile double sink = 0;
+
+template <class Work>
+void measure(const char* name, int repeats, Work work) {
+    std::vector<double> times;
+    for (int round = 0; round < 15; ++round) {
+        const auto start = std::chrono::steady_clock::now();
+        for (int i = 0; i < repeats; ++i) work();
+        const std::chrono::duration<double, std::micro> spent = std::chrono::steady_clock::now() - start;
+        times.push_back(spent.count() / repeats);
+    }
+    std::sort(times.begin(), times.end());
+    std::printf("%-44s %9.3f us\n", name, times[times.size() / 2]);
+}
+
+/// Record A of the method, typed.
+Readings record_a() {
+    Entries entries;
+    const auto type = [&](Field field, const char* text) { entries.edit(field).text = text; };
+    type(Field::mass_of_metal, "0.0412");
+    type(Field::metal, "magnesium");
+    type(Field::acid, "hydrochloric");
+    type(Field::acid_volume, "10.0");
+    type(Field::acid_concentration, "3.0");
+    type(Field::number_at_closed_end, "largest");
+    type(Field::tube_capacity, "50");
+    type(Field::end_space, "2.35");
+    type(Field::scale_reading, "9.15");
+    type(Field::level_difference, "112");
+    type(Field::liquid_stands, "higher_inside");
+    type(Field::temperature, "21.4");
+    type(Field::barometer, "99.62");
+    return read_all([&](Field field) -> const Entry& { return entries.at(field); });
+}
+
+}  // namespace
+
+int main() {
+    const Readings readings = record_a();
+    const Conventions conventions;
+    const Assessment all = assess(readings, conventions);
+    const auto dual = all.measured.lifted<Dual<input_count>>(
+        [](Input i, double v) { return Dual<input_count>::input(v, static_cast<std::size_t>(i)); });
+    measure("one evaluation", 20000, [&] {
+        sink = sink + evaluate(all.measured, Method{}, all.outcome.ready)[Output::molar_volume_standard];
+    });
+    measure("one evaluation with all sensitivities", 5000, [&] {
+        sink = sink + evaluate(dual, Method{}, all.outcome.ready)[Output::molar_volume_standard].slope(0);
+    });
+    measure("assess: states, checks, value", 2000, [&] {
+        sink = sink + assess(readings, conventions).outcome[Output::molar_volume_standard];
+    });
+    measure("working: traced tree to formulas", 1000, [&] {
+        sink = sink + static_cast<double>(Working(all, conventions).steps().size());
+    });
+    return 0;
+}
