@@ -48,7 +48,8 @@ TEST_CASE("case mg-es-hPa-column-10cm: hectopascals, decimal commas, 10 cm of wa
 
 TEST_CASE("case mg-pt-g-in-wrong-units: a column a hundred times too small") {
     // Molar mass of magnesium (in Portuguese), student report, g in m/s² put into a formula for cm/s². 0 °C, 22.414 L.
-    // The source gives the volume at 0 °C and 1 atm alone, 58.65 mL: 71.2 mL in the tube by its own pressure (recomputed).
+    // The source gives the volume at 0 °C and 1 atm alone, 58.65 mL: 71.2 mL in the tube by its own pressure
+    // (recomputed).
     Conventions course = with_own_vapour();
     course.decimal_sign = DecimalSign::comma;
     const CaseRecord record("Molar mass of magnesium, formula with g", course,
@@ -68,7 +69,7 @@ TEST_CASE("case mg-pt-g-in-wrong-units: a column a hundred times too small") {
         const Assessment run = record.by(at_one_atmosphere()).run();
         CHECK(in_mmhg(run, Output::water_vapour_pressure) == printed("28.37"));  // recomputed
         CHECK(molar_mass_by_gas_law(run) == printed("21.21"));                   // recomputed
-        // Recomputed with water of 1000 kg/m³: column 7.58, dry gas 684.0 mmHg (684.05 before it was rounded). The water
+        // Recomputed with water of 1000 kg/m³: column 7.58, dry gas 684.0 mmHg (684.05 before it was rounded). Water
         // of 28 °C is lighter: 996.235 kg/m³ by the CIPM formula of 2001, which makes 7.548 and 684.08 mmHg.
         const double per_litre = value(run, Output::water_density, UnitId::kilogram_per_cubic_metre) / 1000;
         CHECK(in_mmhg(run, Output::column_pressure) == printed("7.548"));

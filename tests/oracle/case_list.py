@@ -1,5 +1,5 @@
 #!/usr/bin/python3
-"""Checks tests/cases/cases.md: every published case once, with a status that means something and a test where it says so.
+"""Checks tests/cases/cases.md: each published case once, with a status that means something and its test.
 
 usage: case_list.py
 
