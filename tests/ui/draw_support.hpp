@@ -60,7 +60,7 @@ public:
     }
     ~Canvas() {
         ImGui::Render();
-        answer_textures();
+        answer_textures(ImGui::GetDrawData());
         drop_textures();
         ImGui::DestroyContext(context_);
     }

@@ -84,7 +84,9 @@ Shelf::Kept Shelf::keep_as_it_came(const Record& record, std::string_view json) 
     std::string text = R"({"schema":)" + std::to_string(record_version + 1) + R"(,"app":"","revision":1,"saved":")" +
                        platform::iso_time() + R"(","data":)";
     text.append(json).append("}");
-    return write(record, std::move(text), 1, json);
+    Record listed = record;
+    if (listed.saved.empty()) listed.saved = platform::iso_time();
+    return write(listed, std::move(text), 1, json);
 }
 
 Shelf::Kept Shelf::write(const Record& record, std::string text, std::int64_t next, std::string_view as_it_came) {

@@ -1,9 +1,6 @@
 #pragma once
 
-#include <cfloat>
-
 #include "imgui.h"
-#include "web/browser/event.hpp"
 
 /// What page and tests do alike with Dear ImGui, so that the tests see what the page does.
 namespace overwater {
@@ -18,23 +15,8 @@ inline void set_up_imgui() {
     io.ConfigInputTextCursorBlink = false;
 }
 
-/// Pointer events to Dear ImGui; all others are no business of its.
-inline void feed_pointer(const Event& event) {
-    ImGuiIO& io = ImGui::GetIO();
-    switch (event.kind) {
-    case Event::Kind::pointer_move:
-        io.AddMousePosEvent(static_cast<float>(event.a), static_cast<float>(event.b));
-        break;
-    case Event::Kind::pointer_leave: io.AddMousePosEvent(-FLT_MAX, -FLT_MAX); break;
-    case Event::Kind::pointer_down: io.AddMouseButtonEvent(ImGuiMouseButton_Left, true); break;
-    case Event::Kind::pointer_up: io.AddMouseButtonEvent(ImGuiMouseButton_Left, false); break;
-    default: break;
-    }
-}
-
-/// Stands in for a renderer after ImGui::Render(): says that every texture asked for is there.
-inline void answer_textures() {
-    const ImDrawData* data = ImGui::GetDrawData();
+/// Stands in for a renderer: says that every texture asked for is there.
+inline void answer_textures(const ImDrawData* data) {
     if (data == nullptr || data->Textures == nullptr) return;
     for (ImTextureData* texture : *data->Textures) {
         if (texture->Status == ImTextureStatus_WantDestroy) {

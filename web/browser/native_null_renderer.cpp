@@ -35,7 +35,7 @@ int NullRenderer::run_frame(float width, float height) {
     ImGui::NewFrame();
     const int wanted = page_handler().frame(width, height);
     ImGui::Render();
-    answer_textures();
+    answer_textures(ImGui::GetDrawData());
     return std::max(wanted, native_world().frames_wanted);
 }
 
@@ -49,7 +49,6 @@ int NullRenderer::run_until_still(float width, float height, int most) {
 }
 
 bool NullRenderer::send(const Event& event) {
-    feed_pointer(event);
     const bool used = page_handler().handle(event);
     platform::wake(frames_an_event);
     return used;

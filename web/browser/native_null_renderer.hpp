@@ -20,7 +20,7 @@ public:
     int run_frame(float width, float height);
     /// Frames until none is wanted, `most` at the most. Returns how many were drawn.
     int run_until_still(float width, float height, int most = 20);
-    /// What the page does with an event: to Dear ImGui if it is the pointer's, then to the application.
+    /// What the page does with an event.
     bool send(const Event& event);
     /// Moves the clock of the native platform and delivers the timers that come due.
     void pass_time(double milliseconds);

@@ -4,16 +4,15 @@
 #include <emscripten/emscripten.h>
 #include <emscripten/html5.h>
 
-#include <algorithm>
 #include <cmath>
 #include <cstdlib>
 
 #include "generated/font_data.hpp"
 #include "imgui.h"
 #include "imgui_impl_opengl3.h"
-#include "imgui_internal.h"
 #include "web/browser/event.hpp"
 #include "web/browser/imgui_host.hpp"
+#include "web/browser/page_canvas.hpp"
 #include "web/browser/platform.hpp"
 
 namespace {
@@ -30,7 +29,8 @@ struct Page {
     float width = 1;
     float height = 1;
     float pixel_ratio = 1;
-    double last_frame = 0;
+    overwater::PageCanvas canvas;
+    ImDrawData* drawn = nullptr;
     bool painting = false;  // there is a WebGL context, lost or not
     bool lost = false;
 };
@@ -70,15 +70,9 @@ bool make_context() {
 }
 
 int draw_until_render() {
-    ImGuiIO& io = ImGui::GetIO();
-    io.DisplaySize = ImVec2(page.width, page.height);
-    io.DisplayFramebufferScale = ImVec2(page.pixel_ratio, page.pixel_ratio);
-    const double now = overwater::platform::now_ms();
-    io.DeltaTime = static_cast<float>(std::clamp((now - page.last_frame) / 1000, 1e-4, 0.1));
-    page.last_frame = now;
-    ImGui::NewFrame();
+    page.canvas.begin_frame(page.width, page.height, page.pixel_ratio);
     const int wanted = page_handler().frame(page.width, page.height);
-    ImGui::Render();
+    page.drawn = page.canvas.end_frame();
     return wanted;
 }
 
@@ -90,7 +84,7 @@ void paint() {
     glDisable(GL_SCISSOR_TEST);
     glClearColor(rgb[0], rgb[1], rgb[2], 1);
     glClear(GL_COLOR_BUFFER_BIT);
-    ImGui_ImplOpenGL3_RenderDrawData(ImGui::GetDrawData());
+    ImGui_ImplOpenGL3_RenderDrawData(page.drawn);
 }
 
 }  // namespace
@@ -99,8 +93,7 @@ extern "C" {
 
 /// Makes the Dear ImGui context and, where the browser gives one, the WebGL context.
 EMSCRIPTEN_KEEPALIVE void ow_start() {
-    ImGui::CreateContext();
-    overwater::set_up_imgui();
+    page.canvas.start();
     page.painting = make_context() && ImGui_ImplOpenGL3_Init();
     if (page.painting) {
         emscripten_set_webglcontextlost_callback(canvas, nullptr, EM_FALSE, context_lost);
@@ -123,7 +116,6 @@ EMSCRIPTEN_KEEPALIVE int ow_handle(int kind, const char* key, const char* text, 
         page.height = static_cast<float>(b);
         page.pixel_ratio = static_cast<float>(c);
     }
-    overwater::feed_pointer(event);
     return tell(event) ? 1 : 0;
 }
 
@@ -132,22 +124,20 @@ EMSCRIPTEN_KEEPALIVE int ow_frame() {
     if (page.painting) ImGui_ImplOpenGL3_NewFrame();
     const int wanted = draw_until_render();
     if (!page.painting) {
-        overwater::answer_textures();
+        overwater::answer_textures(page.drawn);
     } else if (!page.lost) {
         paint();
     }
-    // Dear ImGui spreads quick presses over several frames.
-    const bool input_left = !ImGui::GetCurrentContext()->InputEventsQueue.empty();
-    return std::max(wanted, input_left ? 1 : 0);
+    return wanted;
 }
 
-/// Mean milliseconds of a frame from NewFrame to Render over `n` frames, without painting. n >= 1.
+/// Mean milliseconds of a frame, mirror included, over `n` frames, without painting. n >= 1.
 EMSCRIPTEN_KEEPALIVE double ow_bench(int n) {
     const double begin = overwater::platform::now_ms();
     for (int i = 0; i < n; ++i) {
         if (page.painting) ImGui_ImplOpenGL3_NewFrame();
         draw_until_render();
-        if (!page.painting) overwater::answer_textures();
+        if (!page.painting) overwater::answer_textures(page.drawn);
     }
     return (overwater::platform::now_ms() - begin) / n;
 }

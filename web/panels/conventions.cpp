@@ -111,8 +111,6 @@ private:
     void pressure_unit() {
         const std::string key = "conventions.pressure_unit";
         const float tall = ui_.touch() ? 40.0f : 30.0f;
-        const float label = std::min(260.0f, width_ - 170);
-        ui_.label(key + ".label", key, {margin_, y_, label, tall}, app_.say(key), {Face::semibold, 16, Ink::text});
         Ui::Choice choice;
         choice.options.emplace_back("as_typed", app_.say("conventions.pressure_unit.as_typed"));
         for (const UnitId unit : units_of(Measure::pressure)) {
@@ -122,8 +120,13 @@ private:
         choice.chosen = chosen == UnitId::none ? std::string_view("as_typed") : info(chosen).key;
         float wide = 120;
         for (const auto& [value, words] : choice.options) wide = std::max(wide, ui_.text_width(words, Type{}) + 34);
-        ui_.select(key, {margin_ + label, y_, std::min(wide, width_ - label), tall}, choice);
-        y_ += tall + 10;
+        const Type type{Face::semibold, 16, Ink::text};
+        const float label = std::clamp(width_ - wide - 10, 120.0f, 260.0f);
+        const auto rows = static_cast<float>(ui_.lines(app_.say(key), type, label).size());
+        const float row = std::max(tall, rows * Ui::line_height(type) + 4);
+        ui_.label(key + ".label", key, {margin_, y_, label, row}, app_.say(key), type);
+        ui_.select(key, {margin_ + label, y_ + (row - tall) / 2, std::min(wide, width_ - label), tall}, choice);
+        y_ += row + 10;
         ui_.rule({margin_, y_}, {margin_ + width_, y_});
         y_ += 10;
     }

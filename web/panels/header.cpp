@@ -47,13 +47,13 @@ private:
         record(flow);
         rescue(flow);
         for (const Press& press : left_pages) page(flow, press);
-        if (wide) {
+        const float right = ui_.width() - margin;
+        float total = width_of("header.undo") + width_of("header.redo") + 10;
+        for (const Press& press : right_pages) total += width_of(press.words) + 10;
+        const Rect next = flow.next(0);
+        if (wide && next.y == pad && next.x + total <= right + 10) {
             // What belongs to the whole record stands at the right edge.
-            float right = ui_.width() - margin;
-            float total = 0;
-            for (const Press& press : right_pages) total += width_of(press.words) + 10;
-            total += width_of("header.undo") + width_of("header.redo") + 10;
-            Flow edge(std::max(flow.next(0).x, right - total), pad, total + 1, row_, 10);
+            Flow edge(std::max(next.x, right - total), pad, total + 1, row_, 10);
             steps(edge);
             for (const Press& press : right_pages) page(edge, press);
         } else {

@@ -85,7 +85,7 @@ private:
         const float name_tall = Ui::line_height(type) * static_cast<float>(names.size());
         const float result_tall = Ui::line_height(soft) * static_cast<float>(results.size());
         const float open_tall =
-            wide_ ? std::max({least, name_tall + 18, result_tall + 18}) : std::max(least, name_tall + result_tall + 18);
+            wide_ ? std::max({least, name_tall + 18, result_tall + 18}) : std::max(least, name_tall + result_tall + 12);
         const Rect rect{area_.x, y_, open_width, open_tall};
         const float action_row = ui_.touch() ? 44.0f : 32.0f;
         const float tall = wide_ || !entry.stored ? open_tall : open_tall + action_row;
@@ -101,7 +101,7 @@ private:
                 top += Ui::line_height(set);
             }
         };
-        const float first = wide_ ? y_ + (open_tall - name_tall) / 2 : y_ + 8;
+        const float first = wide_ ? y_ + (open_tall - name_tall) / 2 : y_ + 6;
         text(area_.x + 12, first, names, type, !current);
         const float result_top = wide_ ? y_ + (open_tall - result_tall) / 2 : first + name_tall + 1;
         text(wide_ ? area_.x + result_left : area_.x + 12, result_top, results, soft, false);
@@ -116,7 +116,7 @@ private:
         }
         if (entry.stored) {
             float x = wide_ ? area_.right() - actions_ : area_.x + 3;
-            const float top = wide_ ? y_ + (open_tall - action_row) / 2 : y_ + open_tall - 6;
+            const float top = wide_ ? y_ + (open_tall - action_row) / 2 : y_ + open_tall;
             for (const Press& press : presses) {
                 const float width = width_of(press.words);
                 // A copy of what a newer program wrote would lose what is not understood here.

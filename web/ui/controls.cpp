@@ -20,7 +20,6 @@ void Ui::focus_ring(std::string_view key, Rect rect, float rounding) {
 }
 
 void Ui::field(std::string_view key, Rect rect, const Field& about) {
-    item(key, rect);
     fill(rect, Ink::card, corner);
     frame(rect, about.invalid ? Ink::warning : Ink::field_edge, 1, corner);
     const Type type{};
@@ -49,7 +48,6 @@ void Ui::field(std::string_view key, Rect rect, const Field& about) {
 }
 
 void Ui::select(std::string_view key, Rect rect, const Choice& choice) {
-    item(key, rect);
     std::string words;
     for (const auto& [value, text] : choice.options) {
         if (value == choice.chosen) words = text;
@@ -80,7 +78,6 @@ void Ui::select(std::string_view key, Rect rect, const Choice& choice) {
 }
 
 void Ui::radio(std::string_view key, Rect rect, std::string_view words, const std::string& value, bool on) {
-    item(key, rect);
     const Rect s = screen(rect);
     const ImVec2 middle{s.x + 9, std::round(s.y + s.h / 2)};
     const bool hot = hovered(rect);
@@ -106,7 +103,6 @@ void Ui::radio(std::string_view key, Rect rect, std::string_view words, const st
 }
 
 bool Ui::check_box(std::string_view key, Rect rect, std::string_view words, bool on) {
-    item(key, rect);
     const Rect box{rect.x + 1, rect.y + rect.h / 2 - 8, 16, 16};
     fill(box, on ? Ink::copper : Ink::card, 3);
     frame(box, on || hovered(rect) ? Ink::copper : Ink::field_edge, 1.25f, 3);
@@ -128,7 +124,6 @@ bool Ui::check_box(std::string_view key, Rect rect, std::string_view words, bool
 
 bool Ui::button(std::string_view key, Rect rect, std::string_view words, ButtonLook look, bool current,
                 std::string name, float size) {
-    item(key, rect);
     const bool hot = hovered(rect);
     Type type{Face::regular, size, Ink::copper};
     Anchor anchor = Anchor::middle;

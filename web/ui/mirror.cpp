@@ -4,6 +4,7 @@
 #include <cmath>
 #include <map>
 #include <string_view>
+#include <tuple>
 
 #include "web/ui/json_text.hpp"
 
@@ -103,9 +104,15 @@ void write_attributes(JsonText& json, const Node& node) {
     if (node.disabled) a.set("disabled", "disabled");
 }
 
+/// To quarters of a pixel: less cannot be seen, and sums of floats that differ in their last bit count as the same.
+Rect tidy(Rect rect) {
+    const auto quarter = [](float v) { return std::round(v * 4) / 4; };
+    return {quarter(rect.x), quarter(rect.y), quarter(rect.w), quarter(rect.h)};
+}
+
 void write_rect(JsonText& json, const Rect& rect) {
-    const auto tidy = [](float v) { return std::round(static_cast<double>(v) * 4) / 4; };
-    json.key("b").array().number(tidy(rect.x)).number(tidy(rect.y)).number(tidy(rect.w)).number(tidy(rect.h));
+    json.key("b").array();
+    for (const float side : {rect.x, rect.y, rect.w, rect.h}) json.number(static_cast<double>(side));
     json.close_array();
 }
 
@@ -170,6 +177,15 @@ bool same_keys(const std::vector<Node>& nodes, const std::vector<Mirror::Placed>
     return true;
 }
 
+/// Whether two nodes with one key say the same; where they are is compared from the parent's corner.
+bool says_the_same(const Node& a, const Node& b) {
+    const auto parts = [](const Node& n) {
+        return std::tie(n.parent, n.role, n.name, n.value, n.described_by, n.for_key, n.look, n.input_mode, n.level,
+                        n.write, n.disabled, n.checked, n.invalid, n.current, n.options, n.content);
+    };
+    return parts(a) == parts(b);
+}
+
 std::vector<Mirror::Children> children_of(const std::vector<std::string>& parents) {
     std::vector<Mirror::Children> all;
     std::map<std::string_view, std::size_t> row_of;
@@ -206,7 +222,7 @@ std::vector<Rect> Mirror::relative_rects(const std::vector<Node>& nodes) const {
             rect.x -= nodes[static_cast<std::size_t>(parents_[i])].rect.x;
             rect.y -= nodes[static_cast<std::size_t>(parents_[i])].rect.y;
         }
-        rects.push_back(rect);
+        rects.push_back(tidy(rect));
     }
     return rects;
 }
@@ -229,7 +245,7 @@ std::string Mirror::patch(const std::vector<Node>& nodes, const PageInfo& page) 
             known = place != before.end();
             if (known) old = place->second;
         }
-        if (known && sent_[old].relative == rects[i] && sent_[old].node == nodes[i]) continue;
+        if (known && sent_[old].relative == rects[i] && says_the_same(sent_[old].node, nodes[i])) continue;
         if (!changed.empty()) changed += ',';
         changed += json_of(nodes[i], rects[i]);
         if (same) sent_[i] = {nodes[i], rects[i]};

@@ -91,8 +91,6 @@ struct Node {
     bool current = false;  ///< the page one is on
     std::vector<std::pair<std::string, std::string>> options;
     std::vector<Element> content;
-
-    friend bool operator==(const Node&, const Node&) = default;
 };
 
 }  // namespace overwater

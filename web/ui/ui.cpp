@@ -15,21 +15,11 @@ void Ui::begin(const FrameInput& input, const Theme& theme) {
     parents_.assign(1, std::string());
     fixed_ = false;
     lowest_ = 0;
-    // One window as large as the viewport and nothing of Dear ImGui's own in it: the document scrolls, not the window.
-    ImGui::SetNextWindowPos({0, 0});
-    ImGui::SetNextWindowSize({input.width, input.height});
-    ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding, ImVec2{0, 0});
-    ImGui::PushStyleVar(ImGuiStyleVar_WindowBorderSize, 0.0f);
-    ImGui::Begin("page", nullptr,
-                 ImGuiWindowFlags_NoDecoration | ImGuiWindowFlags_NoMove | ImGuiWindowFlags_NoSavedSettings |
-                     ImGuiWindowFlags_NoBackground | ImGuiWindowFlags_NoNav | ImGuiWindowFlags_NoBringToFrontOnFocus |
-                     ImGuiWindowFlags_NoScrollWithMouse);
-    ImGui::PopStyleVar(2);
-    list_ = ImGui::GetWindowDrawList();
+    // No window of Dear ImGui's: the document holds the controls and scrolls.
+    list_ = ImGui::GetBackgroundDrawList();
 }
 
 const std::vector<Node>& Ui::end() {
-    ImGui::End();
     // A press that no widget answered belongs to a control that is no longer there.
     interaction_.clicked.clear();
     return nodes_;
@@ -94,15 +84,6 @@ bool Ui::pressed(std::string_view key) {
     if (place == interaction_.clicked.end()) return false;
     interaction_.clicked.erase(place);
     return true;
-}
-
-/// Makes the control known to Dear ImGui, so that its own tools can list what is on the page.
-void Ui::item(std::string_view key, Rect rect) {
-    const Rect on_screen = screen(rect);
-    ImGui::SetCursorScreenPos({on_screen.x, on_screen.y});
-    ImGui::PushID(key.data(), key.data() + key.size());
-    ImGui::Dummy({on_screen.w, on_screen.h});
-    ImGui::PopID();
 }
 
 void Ui::fill(Rect rect, Ink ink, float rounding) {

@@ -147,7 +147,6 @@ private:
     bool drawable(std::string_view words, Face face) const;
     bool pressed(std::string_view key);
     void focus_ring(std::string_view key, Rect rect, float rounding);
-    void item(std::string_view key, Rect rect);
     ImU32 colour(Ink ink) const { return canvas_colour(theme_->of(ink)); }
 
     Interaction& interaction_;
