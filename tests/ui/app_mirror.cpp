@@ -167,21 +167,21 @@ TEST_CASE("The patch after a keystroke is small and holds only what changed") {
     const std::vector<std::string>& changed = desk.document().changed;
     const auto sent = [&](std::string_view key) { return std::find(changed.begin(), changed.end(), key) != changed.end(); };
     CHECK(sent("bench.mass_of_metal"));
-    CHECK(sent("result.molar_volume_standard"));
+    CHECK(sent(desk.find(Role::output, "Molar volume at standard conditions")->key));
     CHECK_FALSE(sent("bench.barometer"));
     CHECK_FALSE(sent("bench.mass_of_metal.label"));
     CHECK_FALSE(sent("result.dry_gas_pressure"));
     CHECK_FALSE(desk.frame());  // nothing more to say
 }
 
-TEST_CASE("2,000 random events: document and tree stay the same, focus and typed text stay") {
+TEST_CASE("1,200 random events: document and tree stay the same, focus and typed text stay") {
     for (const char* language : {"", "lang=en-x-pseudo"}) {
         new_world();
         native_world().fragment = language;
         Desk desk;
         Document& document = desk.document();
-        Monkey monkey(20260131);
-        for (int step = 0; step < 1000 && document.faults.empty(); ++step) {
+        Monkey monkey(*language == 0 ? 1 : 2);
+        for (int step = 0; step < 600 && document.faults.empty(); ++step) {
             CAPTURE(step);
             const auto before = document.children;
             monkey.act(desk);
@@ -242,9 +242,11 @@ TEST_CASE("10,000 random changes of a small tree: the patches carry every one") 
                 node.rect = {static_cast<float>(pick(900)), static_cast<float>(pick(900)), 20, 10};
             } else {
                 Node& node = nodes[pick(nodes.size())];
-                std::string& text = pick(2) == 0 ? node.name : node.value;
+                // Only what a role shows, or there would be nothing to carry.
+                const bool holds = node.role == Role::textbox || node.role == Role::select || node.role == Role::output;
+                std::string& text = holds && pick(2) == 0 ? node.value : node.name;
                 text = std::string("\"\\\u00e9 <") + std::to_string(pick(50));
-                node.checked = pick(2) == 0;
+                if (node.role == Role::radio) node.checked = pick(2) == 0;
                 node.described_by = pick(2) == 0 ? "n.1 n.2" : "";
             }
         }

@@ -41,7 +41,6 @@ Desk::~Desk() {
 
 bool Desk::send(Event::Kind kind, const std::string& key, const std::string& text, double a, double b) {
     Event event{kind, key, text, a, b, 1};
-    feed_pointer(event);
     const bool used = app_->handle(event);
     platform::wake(3);
     return used;
@@ -57,7 +56,7 @@ bool Desk::frame() {
     ImGui::NewFrame();
     app_->frame(screen_.width, screen_.height);
     ImGui::Render();
-    answer_textures();
+    answer_textures(ImGui::GetDrawData());
     last_patches = native_world().patches;
     document_.rest();
     for (const std::string& patch : last_patches) document_.apply(patch);
@@ -72,10 +71,10 @@ bool Desk::frame() {
 
 void Desk::settle() {
     for (int i = 0; i < 12; ++i) {
-        frame();
-        if (native_world().frames_wanted <= 0) return;
+        // A press is answered in the frame after it, and what it changed is drawn in the next.
+        if (!frame() && i > 0) return;
     }
-    FAIL("frames are wanted without an end");
+    FAIL("the page changes without an end");
 }
 
 void Desk::resize(Screen screen) {

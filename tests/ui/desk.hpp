@@ -35,7 +35,7 @@ public:
     bool send(Event::Kind kind, const std::string& key = {}, const std::string& text = {}, double a = 0, double b = 0);
     /// One frame, and its patch to the document. True where there was one.
     bool frame();
-    /// Frames until none is wanted.
+    /// Frames until one changes nothing.
     void settle();
     void resize(Screen screen);
     void wait(double milliseconds);
