@@ -1,0 +1,137 @@
+// One whole run, entered by keyboard alone, in the built page; what it comes to; and the picture of the README.
+import assert from 'node:assert/strict';
+import { mkdirSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { describe, it } from 'node:test';
+import { fileURLToPath } from 'node:url';
+import { field, frames, open, still } from './harness.mjs';
+
+const axeSource = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
+
+// Record A of the method (invented): the readings in the order of the bench.
+const recordA = [
+    ['Mass of metal', '0.0412'], ['Acid volume', '10.0'], ['Acid concentration', '3.0'], ['Tube capacity', '50'],
+    ['End space', '2.35'], ['Scale reading', '9.15'], ['Level difference', '112'], ['Temperature', '21.4'], ['Barometer', '99.62'],
+];
+
+async function withPage(options, body) {
+    const page = await open(options);
+    try {
+        await body(page);
+        page.assertClean();
+    } finally {
+        await page.close();
+    }
+}
+
+const focusedName = (tab) => tab.evaluate(() => {
+    const el = document.activeElement;
+    return el?.labels?.[0]?.textContent ?? el?.getAttribute('aria-label') ?? el?.textContent ?? '';
+});
+
+/** Presses Tab until the control with this name has the focus. */
+async function tabTo(tab, name) {
+    for (let presses = 0; presses < 60; ++presses) {
+        if (await focusedName(tab) === name) return;
+        await tab.keyboard.press('Tab');
+    }
+    throw new Error(`Tab never came to ${name}`);
+}
+
+async function enterByKeyboard(tab) {
+    await tabTo(tab, 'Start my own run');
+    await tab.keyboard.press('Enter');
+    await still(tab);
+    for (const [name, text] of recordA) {
+        if (name === 'Tube capacity') {
+            // Radio buttons: Tab comes to the first, the arrow chooses the next.
+            await tabTo(tab, '0');
+            await tab.keyboard.press('ArrowRight');
+            await still(tab);
+        }
+        if (name === 'Level difference') {
+            await tabTo(tab, 'higher inside');
+            await tab.keyboard.press('Space');
+            await still(tab);
+        }
+        await tabTo(tab, name);
+        await tab.keyboard.type(text);
+    }
+    await still(tab);
+}
+
+const headline = (tab) => tab.locator('[data-key="result.headline"]').textContent();
+
+async function violations(tab) {
+    await tab.evaluate(await import('node:fs').then((fs) => fs.readFileSync(axeSource, 'utf8')));
+    const result = await tab.evaluate(() => globalThis.axe.run(document, {
+        // Drawn text is transparent in the document; colours are checked in C++.
+        rules: { 'color-contrast': { enabled: false }, 'target-size': { enabled: true } },
+    }));
+    return result.violations.map((v) => `${v.id}: ${v.nodes.map((n) => n.target.join(' ')).slice(0, 3).join(', ')}`);
+}
+
+describe('a whole run', { concurrency: false }, () => {
+    it('is entered by keyboard alone and comes to the values of the method', () => withPage({ kind: 'one-file' }, async ({ tab }) => {
+        await enterByKeyboard(tab);
+        assert.equal(await headline(tab), '22.68\u00a0L/mol');  // method.md, record A: 22.6818
+        await tab.getByRole('button', { name: 'Working', exact: true }).click();
+        await still(tab);
+        const table = await tab.getByRole('table').textContent();
+        // method.md, record A, to the digits printed there.
+        for (const value of ['43.20', '2549.94', '19.126', '997.907', '1096.05', '95974.0', '1.69512', '25.4849', '24.5521', '8.30380',
+            '22.6818', '−0.128', '22.3852', '6.038']) {
+            assert.ok(table?.includes(value), `${value} stands in the table`);
+        }
+        assert.ok(!table?.includes('22.6819'), 'a neighbouring value does not');
+    }));
+
+    it('changes the result in the frame of the keystroke', () => withPage({ kind: 'served' }, async ({ tab }) => {
+        const reading = field(tab, 'Scale reading');
+        await reading.focus();
+        await still(tab);
+        const before = await headline(tab);
+        const [after, drawn] = await tab.evaluate(async () => {
+            const input = /** @type {HTMLInputElement} */ (document.activeElement);
+            const start = globalThis.overwaterFrames;
+            input.value = '9.25';
+            input.dispatchEvent(new InputEvent('input', { bubbles: true }));
+            await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve, 0)));
+            return [document.querySelector('[data-key="result.headline"]')?.textContent, globalThis.overwaterFrames - start];
+        });
+        assert.notEqual(after, before);
+        assert.ok(drawn >= 1 && drawn <= 2, `${drawn} frames`);
+    }));
+
+    for (const [name, options] of Object.entries({
+        laptop: { size: { width: 1366, height: 620 } }, dark: { size: { width: 1280, height: 720 }, scheme: 'dark' },
+        phone: { size: { width: 390, height: 844 }, touch: true, ratio: 2 }, zoomed: { size: { width: 683, height: 310 } },
+    })) {
+        it(`has no barrier that axe finds, ${name}`, () => withPage({ kind: 'served', ...options }, async ({ tab }) => {
+            for (const page of [null, 'Working', 'Cautions', 'Conventions', 'Records', 'Projector']) {
+                if (page) {
+                    await tab.getByRole('button', { name: page === 'Records' ? /^Records/ : page, exact: page !== 'Records' }).first().click();
+                }
+                await still(tab);
+                assert.deepEqual(await violations(tab), [], page ?? 'Bench');
+            }
+            await tab.evaluate(() => document.body.insertAdjacentHTML('beforeend', '<input id="nameless">'));
+            assert.notDeepEqual(await violations(tab), [], 'a planted barrier is found');
+        }));
+    }
+
+    it('fits a laptop without scrolling, and is the picture of the README', () => withPage({ kind: 'served' }, async ({ tab }) => {
+        const [content, room] = await tab.evaluate(() => [document.documentElement.scrollHeight, innerHeight]);
+        assert.ok(content <= room, `${content} of ${room}`);
+        await tab.getByRole('button', { name: 'Conventions', exact: true }).click();
+        await still(tab);
+        assert.ok(await tab.evaluate(() => document.documentElement.scrollHeight > innerHeight), 'a longer page scrolls');
+        await tab.getByRole('button', { name: 'Bench', exact: true }).click();
+        await still(tab);
+        const folder = fileURLToPath(new URL('../../build/pictures', import.meta.url));
+        mkdirSync(folder, { recursive: true });
+        await tab.mouse.move(700, 600);
+        await tab.screenshot({ path: `${folder}/bench.png` });
+        assert.ok(await frames(tab) > 0);
+    }));
+});
