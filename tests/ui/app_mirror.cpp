@@ -52,7 +52,8 @@ public:
         }
         if (dice < 96) return send(desk, Event::Kind::scroll, static_cast<double>(pick(900)));
         if (dice < 97) return send(desk, Event::Kind::painting, static_cast<double>(pick(2)));
-        static constexpr Screen screens[] = {{1366, 620, false}, {768, 1024, false}, {390, 844, true}, {683, 310, false}};
+        static constexpr Screen screens[] = {
+            {1366, 620, false}, {768, 1024, false}, {390, 844, true}, {683, 310, false}};
         resized = true;
         desk.resize(screens[pick(4)]);
     }
@@ -75,9 +76,27 @@ private:
     void input(Desk& desk) {
         const Node* field = any(desk, {Role::textbox});
         if (field == nullptr) return;
-        static constexpr std::string_view texts[] = {
-            "", "0", "0.0412", "9.15", "112", "21.4", "99.62", "-3", "1e9", "60", "29.42 inHg", "0.04.1", "abc", "\"\\\n\t\x01",
-            "±", "\u00b0\u2009\u4e2d", "999999999999", "0,5", "<b>&amp;</b>", "1 2 3", "50"};
+        static constexpr std::string_view texts[] = {"",
+                                                     "0",
+                                                     "0.0412",
+                                                     "9.15",
+                                                     "112",
+                                                     "21.4",
+                                                     "99.62",
+                                                     "-3",
+                                                     "1e9",
+                                                     "60",
+                                                     "29.42 inHg",
+                                                     "0.04.1",
+                                                     "abc",
+                                                     "\"\\\n\t\x01",
+                                                     "±",
+                                                     "\u00b0\u2009\u4e2d",
+                                                     "999999999999",
+                                                     "0,5",
+                                                     "<b>&amp;</b>",
+                                                     "1 2 3",
+                                                     "50"};
         const std::string key = field->key;
         std::string text(texts[pick(std::size(texts))]);
         if (pick(4) == 0) text = field->value + static_cast<char>('0' + pick(10));
@@ -165,7 +184,9 @@ TEST_CASE("The patch after a keystroke is small and holds only what changed") {
     CHECK(desk.document().gone.empty());
     CHECK(desk.document().ordered.empty());
     const std::vector<std::string>& changed = desk.document().changed;
-    const auto sent = [&](std::string_view key) { return std::find(changed.begin(), changed.end(), key) != changed.end(); };
+    const auto sent = [&](std::string_view key) {
+        return std::find(changed.begin(), changed.end(), key) != changed.end();
+    };
     CHECK(sent("bench.mass_of_metal"));
     CHECK(sent(desk.find(Role::output, "Molar volume at standard conditions")->key));
     CHECK_FALSE(sent("bench.barometer"));
@@ -174,14 +195,14 @@ TEST_CASE("The patch after a keystroke is small and holds only what changed") {
     CHECK_FALSE(desk.frame());  // nothing more to say
 }
 
-TEST_CASE("1,200 random events: document and tree stay the same, focus and typed text stay") {
+TEST_CASE("1,000 random events: document and tree stay the same, focus and typed text stay") {
     for (const char* language : {"", "lang=en-x-pseudo"}) {
         new_world();
         native_world().fragment = language;
         Desk desk;
         Document& document = desk.document();
         Monkey monkey(*language == 0 ? 1 : 2);
-        for (int step = 0; step < 600 && document.faults.empty(); ++step) {
+        for (int step = 0; step < 500 && document.faults.empty(); ++step) {
             CAPTURE(step);
             const auto before = document.children;
             monkey.act(desk);
@@ -213,7 +234,9 @@ TEST_CASE("10,000 random changes of a small tree: the patches carry every one") 
     static constexpr Role roles[] = {Role::text, Role::textbox, Role::select, Role::button, Role::output, Role::radio};
     static constexpr Role containers[] = {Role::region, Role::group, Role::list, Role::radio_group};
     // The role belongs to the key, as in the page.
-    const auto role_of = [](std::size_t number) { return number % 3 == 0 ? containers[number / 3 % 4] : roles[number % 6]; };
+    const auto role_of = [](std::size_t number) {
+        return number % 3 == 0 ? containers[number / 3 % 4] : roles[number % 6];
+    };
     int faulty = 0;
     for (int step = 0; step < 10000 && faulty == 0; ++step) {
         for (std::size_t changes = 1 + pick(3); changes > 0; --changes) {
@@ -223,19 +246,22 @@ TEST_CASE("10,000 random changes of a small tree: the patches carry every one") 
                 Node node;
                 node.key = "n." + std::to_string(number);
                 node.role = role_of(number);
-                const bool known = std::any_of(nodes.begin(), nodes.end(), [&](const Node& n) { return n.key == node.key; });
+                const bool known =
+                    std::any_of(nodes.begin(), nodes.end(), [&](const Node& n) { return n.key == node.key; });
                 if (known) continue;
                 const std::size_t at = pick(nodes.size() + 1);
                 // Below one of the containers that come before it, or at the top.
                 std::vector<std::string> parents{"", "fixed"};
                 for (std::size_t i = 0; i < at; ++i) {
-                    if (nodes[i].key != node.key && std::stoul(nodes[i].key.substr(2)) % 3 == 0) parents.push_back(nodes[i].key);
+                    if (nodes[i].key != node.key && std::stoul(nodes[i].key.substr(2)) % 3 == 0)
+                        parents.push_back(nodes[i].key);
                 }
                 node.parent = parents[pick(parents.size())];
                 nodes.insert(nodes.begin() + static_cast<std::ptrdiff_t>(at), node);
             } else if (what == 1) {
                 const std::string key = nodes[pick(nodes.size())].key;
-                const bool parent = std::any_of(nodes.begin(), nodes.end(), [&](const Node& n) { return n.parent == key; });
+                const bool parent =
+                    std::any_of(nodes.begin(), nodes.end(), [&](const Node& n) { return n.parent == key; });
                 if (!parent) std::erase_if(nodes, [&](const Node& n) { return n.key == key; });
             } else if (what == 2) {
                 Node& node = nodes[pick(nodes.size())];

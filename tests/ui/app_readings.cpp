@@ -18,7 +18,9 @@ constexpr const char* gas_volume = "Gas volume";
 /// The words of every row of the table of all values, as `name|value|also`.
 std::vector<std::string> rows_of_full_table(const Desk& desk) {
     std::vector<std::string> rows;
-    const auto words = [](const Element& cell) { return cell.children.empty() ? std::string() : cell.children[0].text; };
+    const auto words = [](const Element& cell) {
+        return cell.children.empty() ? std::string() : cell.children[0].text;
+    };
     for (const Element& part : desk.node("full.table").content) {
         for (const Element& row : part.children) {
             if (row.name != "tr" || row.children.size() != 3) continue;
@@ -108,7 +110,8 @@ TEST_CASE("An output waits for the readings missing, and names them") {
         CHECK_MESSAGE(waiting.find(name) != std::string::npos, name);
     }
     // Blank acid is in excess, a blank end space not measured (method.md, sections 1 and 3): nothing waits for them.
-    for (const char* name : {"Acid", "End space", "Purity"}) CHECK_MESSAGE(waiting.find(name) == std::string::npos, name);
+    for (const char* name : {"Acid", "End space", "Purity"})
+        CHECK_MESSAGE(waiting.find(name) == std::string::npos, name);
     desk->type("bench.mass_of_metal", "0.0412");
     CHECK(desk->output(molar_volume).find("Mass of metal") == std::string::npos);
     CHECK(rounds_to(shown(desk->output("Amount of gas")), 1.69512, 0.00001));
@@ -252,7 +255,7 @@ TEST_CASE("Standard conditions and the decimal sign are chosen for the record") 
     desk->choose("conventions.decimal_sign.comma", "comma");
     CHECK(desk->node("conventions.standard.0C_1atm").checked);
     desk->press("header.bench");
-    CHECK(desk->output(molar_volume) == "22,39 L/mol");  // 22.3852
+    CHECK(desk->output(molar_volume) == "22,39 L/mol");          // 22.3852
     CHECK(desk->node("bench.mass_of_metal").value == "0.0412");  // typed texts stay
     CHECK(desk->node("results.conditions").name.find("1 atm") != std::string::npos);
 }

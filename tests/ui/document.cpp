@@ -30,7 +30,8 @@ void Document::apply(const std::string& patch) {
         if (list.items.size() == 2) order(list.items[0].text, list.items[1]);
     }
     for (const auto& [key, piece] : pieces) {
-        if (!piece.parent.empty() && piece.parent != "fixed" && !holds(piece.parent)) fault(key + " has lost its parent");
+        if (!piece.parent.empty() && piece.parent != "fixed" && !holds(piece.parent))
+            fault(key + " has lost its parent");
     }
 }
 
@@ -151,19 +152,19 @@ void Document::compare(const Node& node, const Rect& parent) {
     if ((attribute("aria-invalid") == "true") != node.invalid) differs("its mark as wrong");
     if ((attribute("aria-current") == "page") != node.current) differs("being current");
     switch (node.role) {
-        case Role::heading:
-        case Role::text:
-        case Role::label:
-        case Role::button:
-        case Role::status:
-            if (piece.text != node.name) differs("its words");
-            break;
-        case Role::output:
-            if (piece.text != node.value) differs("its value");
-            [[fallthrough]];
-        default:
-            if (attribute("aria-label") != node.name) differs("its name");
-            break;
+    case Role::heading:
+    case Role::text:
+    case Role::label:
+    case Role::button:
+    case Role::status:
+        if (piece.text != node.name) differs("its words");
+        break;
+    case Role::output:
+        if (piece.text != node.value) differs("its value");
+        [[fallthrough]];
+    default:
+        if (attribute("aria-label") != node.name) differs("its name");
+        break;
     }
     const bool field = node.role == Role::textbox || node.role == Role::select;
     if (field && piece.value != node.value) {

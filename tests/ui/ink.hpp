@@ -9,8 +9,8 @@ namespace overwater::test {
 
 /// A letter as it was painted in the last frame.
 struct Letter {
-    Rect rect;        ///< in the viewport, to the edge of its ink
-    bool cut = false; ///< a clip rectangle took a part of it away
+    Rect rect;            ///< in the viewport, to the edge of its ink
+    bool cut = false;     ///< a clip rectangle took a part of it away
     bool framed = false;  ///< within a clip rectangle smaller than the page: the text of a field or a list
     std::size_t order = 0;
 };

@@ -67,13 +67,16 @@ private:
     }
     bool any(Json& out) {
         switch (source_[at_]) {
-            case '"': out.kind = Json::Kind::text; return text(out.text);
-            case '[': out.kind = Json::Kind::list; return list(out);
-            case '{': out.kind = Json::Kind::object; return object(out);
-            case 'n': return word("null");
-            case 't': out.kind = Json::Kind::truth; out.number = 1; return word("true");
-            case 'f': out.kind = Json::Kind::truth; return word("false");
-            default: break;
+        case '"': out.kind = Json::Kind::text; return text(out.text);
+        case '[': out.kind = Json::Kind::list; return list(out);
+        case '{': out.kind = Json::Kind::object; return object(out);
+        case 'n': return word("null");
+        case 't':
+            out.kind = Json::Kind::truth;
+            out.number = 1;
+            return word("true");
+        case 'f': out.kind = Json::Kind::truth; return word("false");
+        default: break;
         }
         out.kind = Json::Kind::number;
         const std::string digits(source_.substr(at_, 40));
