@@ -57,8 +57,10 @@ public:
             case NodeKind::product:
                 return joined(times_sign, numbers(node.a, unit, decimals), numbers(node.b, unit, decimals));
             case NodeKind::quotient:
-                return Formula::of(Kind::fraction, {numbers(node.a, unit_of_node(node.a, unit), decimals),
-                                                    numbers(node.b, unit_of_node(node.b, unit), decimals)});
+                return Formula::of(
+                    Kind::fraction,
+                    {numbers(node.a, unit_of_node(node.a, unit), decimals_of_node(node.a, decimals)),
+                     numbers(node.b, unit_of_node(node.b, unit), decimals_of_node(node.b, decimals))});
             case NodeKind::smaller: return numbers(chosen(node), unit, decimals);
             case NodeKind::negative: return joined(minus_sign, Formula{}, numbers(node.a, unit, decimals));
             case NodeKind::square_root: return Formula::of(Kind::root, {numbers(node.a, unit, decimals)});
@@ -151,6 +153,18 @@ private:
         const TraceNode& node = trace_[index];
         if (node.kind == NodeKind::step) return shown_unit(node.output, readings_, conventions_);
         if (node.kind == NodeKind::sum || node.kind == NodeKind::difference) return unit_of_node(node.a, fallback);
+        return fallback;
+    }
+
+    /// The decimals of a sum inside a fraction: those of the steps it compares, not those of the fraction's result.
+    int decimals_of_node(std::int32_t index, int fallback) const {
+        const TraceNode& node = trace_[index];
+        if (node.kind == NodeKind::sum || node.kind == NodeKind::difference) return decimals_of_node(node.a, fallback);
+        if (node.kind == NodeKind::step && node.output != Output::accepted_value) {
+            for (const WorkingStep& step : earlier_) {
+                if (step.output == node.output) return step.shown_decimals;
+            }
+        }
         return fallback;
     }
 
@@ -274,6 +288,7 @@ Working::Working(const Assessment& assessment, const Conventions& conventions) {
         const Precision precision = figures[static_cast<std::size_t>(index)].precision;
         step.figures = precision.exact ? 6 : figures_of(precision, step.value);
         step.decimals = decimals_for(in_unit(output, step.value, step.unit), step.figures);
+        if (output == Output::percent_error) step.decimals = 1;  // a difference of neighbours leaves no figure to count
         step.shown_decimals = precision.exact || !has_guard(trace_, expression) ? step.decimals : step.decimals + 1;
         step.symbol = symbol_of(output, assessment.readings);
         step.letters = setter.letters(expression);

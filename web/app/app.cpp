@@ -18,11 +18,32 @@ constexpr std::string_view example_id = "example";
 constexpr int announce_after_ms = 700;
 
 /// The order in which the bench page asks.
-constexpr Field bench_order[] = {Field::mass_of_metal,  Field::metal,         Field::acid,
-                                 Field::acid_volume,    Field::acid_concentration, Field::number_at_closed_end,
-                                 Field::tube_capacity,  Field::end_space,     Field::scale_reading,
-                                 Field::liquid_stands,  Field::level_difference, Field::temperature,
-                                 Field::barometer};
+constexpr Field bench_order[] = {Field::mass_of_metal,
+                                 Field::mass_before,
+                                 Field::mass_after,
+                                 Field::ribbon_length,
+                                 Field::mass_per_metre,
+                                 Field::metal,
+                                 Field::purity,
+                                 Field::acid,
+                                 Field::acid_volume,
+                                 Field::acid_concentration,
+                                 Field::number_at_closed_end,
+                                 Field::tube_capacity,
+                                 Field::end_space,
+                                 Field::start_reading,
+                                 Field::starting_bubble,
+                                 Field::start_level_difference,
+                                 Field::scale_reading,
+                                 Field::liquid_stands,
+                                 Field::level_difference,
+                                 Field::temperature,
+                                 Field::pressure_kind,
+                                 Field::barometer,
+                                 Field::height_above_sea_level,
+                                 Field::outdoor_temperature,
+                                 Field::own_vapour_pressure,
+                                 Field::accepted_value};
 
 }  // namespace
 
@@ -75,6 +96,7 @@ void App::take(Record record, bool newer) {
     run_ = 0;
     own_room_ = false;
     open_details_.clear();
+    restart_projector();
     own_celsius_text_.clear();
     own_pressure_text_.clear();
     state_keeping(shelf_.state_of(record_.id));
@@ -100,12 +122,27 @@ void App::new_record() {
 void App::add_run() {
     if (record_.runs.size() >= most_runs || refused()) return;
     before_change("runs.add");
-    record_.runs.emplace_back();
+    // The next run is read with the same instruments: units and side stay, numbers do not.
+    Run next;
+    for (const auto& [field, entry] : record_.runs[run_].entries.all()) {
+        if (is_choice(field)) {
+            next.entries.edit(field).text = entry.text;
+        } else if (entry.unit != UnitId::none) {
+            next.entries.edit(field).unit = entry.unit;
+        }
+    }
+    record_.runs.push_back(std::move(next));
     run_ = record_.runs.size() - 1;
     own_room_ = false;
+    restart_projector();
     ++interaction_.write;
     after_change("runs.add");
-    platform::focus(key_of_control(Field::mass_of_metal), -1);
+    platform::scroll_to(0);
+    const MassFrom from = assessment().readings.mass_from;
+    platform::focus(key_of_control(from == MassFrom::ribbon          ? Field::ribbon_length
+                                   : from == MassFrom::by_difference ? Field::mass_before
+                                                                     : Field::mass_of_metal),
+                    -1);
 }
 
 void App::remove_run() {
@@ -119,6 +156,7 @@ void App::remove_run() {
 void App::go_to_run(std::size_t run) {
     run_ = std::min(run, record_.runs.size() - 1);
     own_room_ = false;
+    restart_projector();
     ++interaction_.write;
     recompute();
     platform::wake(2);

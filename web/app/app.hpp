@@ -157,6 +157,7 @@ private:
     void type_convention(std::string_view name, const std::string& text);
     void read_sets();
     bool projector_key(const std::string& key);
+    void restart_projector();
     void change_entry(Field field, const std::string& key, const std::string& text, bool unit);
     void before_change(const std::string& key);
     void after_change(const std::string& key);

@@ -13,6 +13,11 @@ void App::enter_projector() {
 
 void App::leave_projector() { go(before_projector_); }
 
+void App::restart_projector() {
+    projector_step_ = 0;
+    projector_shows_ = false;
+}
+
 void App::projector_show() {
     projector_shows_ = true;
     platform::wake(2);
@@ -43,7 +48,7 @@ bool App::projector_key(const std::string& key) {
     } else if (key == "ArrowLeft" || key == "PageUp") {
         projector_go(-1);
     } else if (key == " " || key == "Space") {
-        projector_show();
+        projector_go(1);
     } else if (key == "Escape") {
         leave_projector();
     } else {

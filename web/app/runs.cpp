@@ -47,7 +47,7 @@ std::string App::run_result(std::size_t run) const {
     const Working working(assessments_[run], record_.conventions);
     const WorkingStep* step = working.step(output);
     return language_.with_unit(
-        format_fixed(in_unit(output, step->value, step->unit), step->shown_decimals, language_.decimal_sign()),
+        format_fixed(in_unit(output, step->value, step->unit), std::max(step->shown_decimals, 2), language_.decimal_sign()),
         step->unit);
 }
 

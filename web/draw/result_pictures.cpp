@@ -65,6 +65,14 @@ private:
     float bottom_;
 };
 
+/// The smallest round number of percent that leaves a deviation within four fifths of it.
+int round_percent(double deviation) {
+    for (const int percent : {1, 2, 5, 10, 20, 50, 100, 200, 500, 1000}) {
+        if (deviation * 100 <= 0.8 * percent) return percent;
+    }
+    return 10000;
+}
+
 }  // namespace
 
 Picture draw_pressure_bar(double barometer, double column, double vapour, float width, float height) {
@@ -113,17 +121,20 @@ Picture draw_result_scale(double value, std::optional<double> half_width, double
 
     const double low = std::min(value - half, accepted);
     const double high = std::max(value + half, accepted);
-    // Room to see how the parts lie, and never a magnification that makes a good result look far off.
-    const double reach = std::max({0.75 * (high - low), 3.2 * half, 0.01 * std::abs(accepted), 1e-12});
-    const double left = (low + high) / 2 - reach;
+    const bool banded = half_width.has_value() && half > 0;
+    // With an interval: room to see how the parts lie, and never a magnification that makes a good result look far off.
+    // Without one: a round number of percent on either side of the accepted value, so that a better result is nearer.
+    const int percent = round_percent(std::abs(value - accepted) / std::abs(accepted));
+    const double reach = banded ? std::max({0.75 * (high - low), 3.2 * half, 0.01 * std::abs(accepted), 1e-12})
+                                : std::max(std::abs(accepted) * percent / 100, 1e-12);
+    const double left = (banded ? (low + high) / 2 : accepted) - reach;
     const auto x_of = [&](double v) {
         return static_cast<float>((v - left) / (2 * reach) * static_cast<double>(width));
     };
 
     const float unit = size / 14;
-    const float at = x_of(value);
+    const float at = std::clamp(x_of(value), 0.0f, width);
     const float mark = std::round(x_of(accepted));
-    const bool banded = half_width.has_value() && half > 0;
     const float band_low = x_of(value - half);
     const float band_high = x_of(value + half);
     if (banded) {
@@ -149,11 +160,13 @@ Picture draw_result_scale(double value, std::optional<double> half_width, double
         const std::string* words;
         Face face;
     };
+    const std::string minus_end = "−" + std::to_string(percent) + "\u00a0%";
+    const std::string plus_end = "+" + std::to_string(percent) + "\u00a0%";
     std::vector<Below> row;
     if (banded)
         row = {{band_low, &labels.low, Face::regular}, {band_high, &labels.high, Face::regular}};
     else
-        row = {{at, &labels.value, Face::semibold}};
+        row = {{0, &minus_end, Face::regular}, {at, &labels.value, Face::semibold}, {width, &plus_end, Face::regular}};
     std::vector<float> middles;
     std::vector<float> halves;
     for (const Below& text : row) {
@@ -163,7 +176,7 @@ Picture draw_result_scale(double value, std::optional<double> half_width, double
     push_apart(middles, halves, -4 * unit, width + 4 * unit);
     for (std::size_t i = 0; i < row.size(); ++i) {
         if (row[i].words->empty()) continue;
-        picture.text({middles[i], below}, *row[i].words, banded ? Ink::soft : Ink::text, row[i].face, size,
+        picture.text({middles[i], below}, *row[i].words, row[i].face == Face::semibold ? Ink::text : Ink::soft, row[i].face, size,
                      Anchor::middle);
     }
     return picture;

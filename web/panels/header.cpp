@@ -130,12 +130,14 @@ private:
         const Rect redo = flow.next(width_of("header.redo"));
         if (!drawing_) return;
         const auto inner = [this](Rect r) { return Rect{r.x, r.y + 1, r.w, row_ - 2}; };
-        if (ui_.button("header.undo", inner(undo), app_.say("header.undo"), Ui::ButtonLook::page) && app_.can_undo()) {
-            app_.undo();
-        }
-        if (ui_.button("header.redo", inner(redo), app_.say("header.redo"), Ui::ButtonLook::page) && app_.can_redo()) {
-            app_.redo();
-        }
+        const auto step = [&](const char* key, Rect rect, bool possible) {
+            const auto look = possible ? Ui::ButtonLook::page : Ui::ButtonLook::off;
+            const bool pressed = ui_.button(key, inner(rect), app_.say(key), look);
+            if (!possible) ui_.disable_last();
+            return pressed && possible;
+        };
+        if (step("header.undo", undo, app_.can_undo())) app_.undo();
+        if (step("header.redo", redo, app_.can_redo())) app_.redo();
     }
 
     App& app_;

@@ -33,11 +33,19 @@ private:
     void head() {
         y_ = px(26);
         const Type small = type(23, Ink::soft);
-        ui_.text("projector.record", {margin_, y_, inner() * 0.5f, 0}, app_.record().name, small);
+        ui_.text("projector.record", {margin_, y_, inner() * 0.5f, 0}, record_words(), small);
         ui_.text("projector.conditions", {margin_ + inner() * 0.5f, y_, inner() * 0.5f, 0}, conditions_words(app_), small, Anchor::end);
         y_ += px(46);
         y_ += ui_.heading("projector.heading", 1, {margin_, y_, inner(), 0}, app_.say("working.heading"),
                           type(40, Ink::text, Face::semibold)) + px(18);
+    }
+
+    std::string record_words() const {
+        if (app_.record().runs.size() < 2) return app_.record().name;
+        return app_.say(Message{"projector.run"}
+                            .text("record", app_.record().name)
+                            .count("run", static_cast<long long>(app_.run()) + 1)
+                            .count("runs", static_cast<long long>(app_.record().runs.size())));
     }
 
     void row(std::size_t index, bool current) {
@@ -99,14 +107,16 @@ private:
         const float tall = std::max(px(44), 44.0f);
         const float top = std::max(y_ + px(16), ui_.height() - tall - px(12));
         Flow flow(margin_ - px(8), top, inner(), tall, px(10));
-        const auto press = [&](std::string_view key) {
+        const auto press = [&](std::string_view key, bool possible) {
             const std::string words = app_.say(key);
-            return ui_.button(std::string(key), flow.next(ui_.text_width(words, type(22)) + px(20)), words,
-                              Ui::ButtonLook::plain, false, {}, px(22));
+            const bool pressed = ui_.button(key, flow.next(ui_.text_width(words, type(22)) + px(20)), words,
+                                            possible ? Ui::ButtonLook::plain : Ui::ButtonLook::off, false, {}, px(22));
+            if (!possible) ui_.disable_last();
+            return pressed && possible;
         };
-        if (press("projector.back")) app_.projector_go(-1);
-        if (press("projector.next")) app_.projector_go(1);
-        if (press("projector.leave")) app_.leave_projector();
+        if (press("projector.back", step > 0 || app_.projector_shows())) app_.projector_go(-1);
+        if (press("projector.next", step + 1 < steps_.size() || !app_.projector_shows())) app_.projector_go(1);
+        if (press("projector.leave", true)) app_.leave_projector();
         const std::string count = app_.say(Message{"projector.count"}
                                                .text("step", std::to_string(step + 1))
                                                .text("steps", std::to_string(steps_.size())));

@@ -42,8 +42,13 @@ private:
         y_ += ui_.heading("results.heading", 2, {area_.x, y_, area_.w, 0}, name, soft);
         const bool beside = ui_.text_width(conditions, soft) <= room;
         const float top = beside ? y_ - Ui::line_height(soft) : y_;
-        const float tall = ui_.text("results.conditions", {area_.x, top, area_.w, 0}, conditions, soft,
-                                    beside ? Anchor::end : Anchor::start);
+        const float tall = ui_.touch() && !beside ? 44.0f : Ui::line_height(soft);
+        const float press_width = ui_.text_width(conditions, soft) + 4;
+        const Rect press{beside ? area_.x + area_.w - press_width : area_.x, top, press_width, tall};
+        if (ui_.button("results.conditions", press, conditions, Ui::ButtonLook::link, false,
+                       app_.say(Message{"results.change_conditions"}.text("conditions", conditions)))) {
+            app_.go(PageName::conventions);
+        }
         if (!beside) y_ += tall;
         y_ += 6;
         if (!app_.reveals()) return;

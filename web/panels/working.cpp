@@ -15,10 +15,13 @@ namespace overwater {
 namespace {
 
 constexpr Output all_steps[] = {
-    Output::gas_volume,       Output::absolute_temperature, Output::water_vapour_pressure, Output::water_density,
-    Output::column_pressure,  Output::dry_gas_pressure,     Output::amount_of_metal,       Output::acid_needed,
-    Output::amount_of_gas,    Output::molar_volume_bench,   Output::dry_gas_at_barometer,  Output::molar_volume_standard,
-    Output::gas_constant,     Output::percent_error};
+    Output::gas_at_end,           Output::gas_at_start,       Output::absolute_temperature,
+    Output::water_vapour_pressure, Output::water_density,     Output::pressure_at_bench,
+    Output::column_pressure,      Output::dry_gas_pressure,   Output::start_dry_pressure,
+    Output::gas_volume,           Output::mass,               Output::amount_of_metal,
+    Output::acid_needed,          Output::amount_of_gas,      Output::molar_volume_bench,
+    Output::dry_gas_at_barometer, Output::compression_factor, Output::standard_compression_factor,
+    Output::molar_volume_standard, Output::gas_constant,      Output::percent_error};
 
 struct FullValue {
     std::string name;
@@ -36,6 +39,7 @@ public:
         row(Output::water_density, UnitId::kilogram_per_cubic_metre, 3);
         row(Output::column_pressure, UnitId::pascal, 2, UnitId::torr, 3);
         row(Output::dry_gas_pressure, UnitId::pascal, 1, UnitId::torr, 2);
+        if (all_.measured.setup.mass_from != MassFrom::weighed) row(Output::mass, UnitId::gram, 5);
         row(Output::amount_of_metal, UnitId::millimole, 5);
         row(Output::amount_of_gas, UnitId::millimole, 5);
         row(Output::acid_needed, UnitId::millimole, 3);
@@ -194,6 +198,7 @@ float draw_steps(App& app, Ui& ui, Rect area) {
     ui.open("working.steps", Role::list, {area.x, y, area.w, 0}, app.say("working.heading"));
     int number = 0;
     for (const Output output : all_steps) {
+        if (app.assessment().state(output).kind == OutputState::Kind::not_asked) continue;
         if (number > 0) ui.rule({area.x, y}, {area.x + area.w, y});
         ++number;
         y += draw_working_row(app, ui, {area.x, y + 3, area.w, 0}, output, number, "working.row.",

@@ -92,7 +92,7 @@ void Ui::radio(std::string_view key, Rect rect, std::string_view words, const st
         draw_text({rect.x + 23, y}, line, type);
         y += step;
     }
-    focus_ring(key, rect, corner);
+    focus_ring(key, {rect.x - 2, rect.y, rect.w + 5, rect.h}, corner);
     Node& node = add(key, Role::radio, rect);
     node.value = value;
     node.checked = on;
@@ -137,6 +137,7 @@ bool Ui::button(std::string_view key, Rect rect, std::string_view words, ButtonL
         fill(rect, hot ? Ink::copper_soft : Ink::card, corner);
         frame(rect, Ink::copper, 1, corner);
     }
+    if (look == ButtonLook::off) type.ink = Ink::field_edge;
     if (look == ButtonLook::plain) type.ink = hot ? Ink::copper : Ink::soft;
     const float y = rect.y + (rect.h - size) / 2;
     const float wide = draw_text({rect.x + rect.w / 2, y}, words, type, anchor);

@@ -65,6 +65,16 @@ bool Ui::visible(Rect rect) const {
     return on_screen.bottom() > 0 && on_screen.y < input_.height;
 }
 
+std::string Ui::next_field(std::string_view key) const {
+    bool found = false;
+    for (const Node& node : nodes_) {
+        if (node.role != Role::textbox) continue;
+        if (found) return node.key;
+        found = node.key == key;
+    }
+    return {};
+}
+
 bool Ui::drawable(std::string_view words, Face face) const {
     ImFont* font = fonts_.of(face);
     const char* at = words.data();

@@ -116,7 +116,7 @@ public:
     /// A box with its words; true once for each press.
     bool check_box(std::string_view key, Rect rect, std::string_view words, bool on);
 
-    enum class ButtonLook { link, plain, page, framed };
+    enum class ButtonLook { link, plain, page, framed, off };
     /// True once for each press.
     bool button(std::string_view key, Rect rect, std::string_view words, ButtonLook look = ButtonLook::link,
                 bool current = false, std::string name = {}, float size = 16);
@@ -131,6 +131,11 @@ public:
 
     /// A native table over what was drawn for it; `table` holds its caption and rows.
     void table(std::string_view key, Rect rect, Element table);
+
+    /// Key of the text field that follows `key` in the frame drawn last; empty behind the last.
+    std::string next_field(std::string_view key) const;
+    /// Takes the control just added out of use; it is drawn pale by its look.
+    void disable_last() { nodes_.back().disabled = true; }
 
     /// The lowest point of anything placed so far, in page coordinates.
     float lowest() const { return lowest_; }
