@@ -19,15 +19,13 @@ import sys
 
 from fontTools import subset
 from fontTools.ttLib import TTFont
-from fontTools.ttLib.scaleUpem import scale_upem
 
 sys.path.insert(0, str(pathlib.Path(__file__).parents[2] / "tools"))
 from cpp_literal import write_file  # noqa: E402
 
 # Source Sans has ascender 1.024 em and descender -0.4 em; both ends lose the same, so the baseline stays where designers
 # of line heights expect it. At 16 px the parts are 13 and 3 whole pixels.
-EM = 500
-ASCENDER, DESCENDER = 406, -94
+ASCENDER, DESCENDER = 812, -188
 
 WANTED = "".join([
     "".join(map(chr, range(0x20, 0x7F))),  # Basic Latin
@@ -70,7 +68,6 @@ def reduced(source, wanted):
     worker = subset.Subsetter(options)
     worker.populate(unicodes=[ord(c) for c in wanted])
     worker.subset(font)
-    scale_upem(font, EM)
 
     characters, advances = font.getBestCmap(), font["hmtx"]
     widths = {advances[characters[ord(c)]][0] for c in SAME_ADVANCE if ord(c) in characters}
