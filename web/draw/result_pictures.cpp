@@ -133,7 +133,9 @@ Picture draw_result_scale(double value, std::optional<double> half_width, double
     };
 
     const float unit = size / 14;
-    const float at = std::clamp(x_of(value), 0.0f, width);
+    // What lies off the line is shown at its end, where its number says how far off it is.
+    const float dot = 6 * unit;
+    const float at = std::clamp(x_of(value), dot, std::max(dot, width - dot));
     const float mark = std::round(x_of(accepted));
     const float band_low = x_of(value - half);
     const float band_high = x_of(value + half);
@@ -142,7 +144,7 @@ Picture draw_result_scale(double value, std::optional<double> half_width, double
         picture.line({band_low, line}, {band_high, line}, Ink::vapour_bar, 1.5f);
     }
     constexpr float turn = 6.28318531f;
-    picture.area(arc({at, line}, 6 * unit, 6 * unit, 0, turn, 32), Ink::copper);
+    picture.area(arc({at, line}, dot, dot, 0, turn, 32), Ink::copper);
     picture.line({mark, line - 14 * unit}, {mark, line + 12 * unit}, Ink::text, 2);
 
     const auto clear_of_edges = [&](float middle, const std::string& words, Face face) {

@@ -42,9 +42,9 @@ private:
         y_ += ui_.heading("results.heading", 2, {area_.x, y_, area_.w, 0}, name, soft);
         const bool beside = ui_.text_width(conditions, soft) <= room;
         const float top = beside ? y_ - Ui::line_height(soft) : y_;
-        const float tall = ui_.touch() && !beside ? 44.0f : Ui::line_height(soft);
+        const float tall = ui_.touch() ? 44.0f : 24.0f;
         const float press_width = ui_.text_width(conditions, soft) + 4;
-        const Rect press{beside ? area_.x + area_.w - press_width : area_.x, top, press_width, tall};
+        const Rect press{beside ? area_.x + area_.w - press_width : area_.x, top - (beside ? (tall - Ui::line_height(soft)) / 2 : 0), press_width, tall};
         if (ui_.button("results.conditions", press, conditions, Ui::ButtonLook::link, false,
                        app_.say(Message{"results.change_conditions"}.text("conditions", conditions)))) {
             app_.go(PageName::conventions);
