@@ -178,10 +178,14 @@ private:
         bool open = app_.details_open(name);
         if (!more.empty()) {
             const std::string what = app_.say(more);
-            const std::string press = more.starts_with("choice.") ? app_.say(Message{"bench.change"}.text("what", what)) : what;
-            const float wide = std::ceil(ui_.text_width(press, {Face::regular, 14, Ink::copper})) + 4;
+            const Type press_type{Face::regular, 14, Ink::copper};
+            std::string press =
+                more.starts_with("choice.") ? app_.say(Message{"bench.change"}.text("what", what)) : what;
+            if (left + ui_.text_width(press, press_type) + 4 > area_.w) press = what;
+            if (left + ui_.text_width(press, press_type) + 4 > area_.w) y_ += 22;
+            const float wide = std::ceil(ui_.text_width(press, press_type)) + 4;
             const float tall = ui_.touch() ? 36.0f : 24.0f;
-            const std::string spoken = app_.say(Message{open ? "bench.less" : "bench.more"}.text("what", what));
+            const std::string spoken = app_.say(Message{open ? "bench.less" : "bench.more"}.text("what", press));
             if (ui_.button("bench.details." + name, {area_.x + area_.w - wide, y_ - (tall - 24) / 2 - 1, wide, tall}, press,
                            Ui::ButtonLook::link, false, spoken, 14)) {
                 app_.toggle_details(name);
