@@ -179,10 +179,9 @@ private:
         if (!more.empty()) {
             const std::string what = app_.say(more);
             const Type press_type{Face::regular, 14, Ink::copper};
-            std::string press =
-                more.starts_with("choice.") ? app_.say(Message{"bench.change"}.text("what", what)) : what;
-            if (left + ui_.text_width(press, press_type) + 4 > area_.w) press = what;
-            if (left + ui_.text_width(press, press_type) + 4 > area_.w) y_ += 22;
+            // On a narrow page the underline alone says that it can be pressed.
+            const bool says_change = more.starts_with("choice.") && area_.w > 380;
+            const std::string press = says_change ? app_.say(Message{"bench.change"}.text("what", what)) : what;
             const float wide = std::ceil(ui_.text_width(press, press_type)) + 4;
             const float tall = ui_.touch() ? 36.0f : 24.0f;
             const std::string spoken = app_.say(Message{open ? "bench.less" : "bench.more"}.text("what", press));
