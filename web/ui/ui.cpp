@@ -140,7 +140,20 @@ std::vector<std::string> Ui::lines(std::string_view words, Type type, float widt
     while (at < words.size()) {
         std::size_t space = words.find(' ', at);
         if (space == std::string_view::npos) space = words.size();
-        const std::string_view word = words.substr(at, space - at);
+        std::string_view word = words.substr(at, space - at);
+        // A word wider than the room is broken where it must be: cut off it would say less.
+        while (text_width(word, type) > width && word.size() > 1) {
+            std::size_t fits = word.size();
+            while (fits > 1 && (text_width(word.substr(0, fits), type) > width ||
+                                (fits < word.size() && (static_cast<unsigned char>(word[fits]) & 0xc0) == 0x80))) {
+                --fits;
+            }
+            if (fits <= 1) break;
+            if (!line.empty()) out.push_back(line);
+            line.clear();
+            out.emplace_back(word.substr(0, fits));
+            word.remove_prefix(fits);
+        }
         const std::string longer = line.empty() ? std::string(word) : line + ' ' + std::string(word);
         if (!line.empty() && text_width(longer, type) > width) {
             out.push_back(line);
