@@ -37,8 +37,8 @@ struct Degree {
     double if97_pascal;        ///< python3-iapws 1.5.3, IAPWS97 region 4
     double if97_torr;          ///< the same
     double iapws95_kilopascal; ///< python3-iapws 1.5.3, IAPWS-95
-    double crc94_kilopascal;   ///< CRC Handbook, 94th edition, 6-10, by transcription
-    double crc73_kilopascal;   ///< CRC Handbook, 73rd edition, by transcription
+    double crc94_kilopascal;   ///< CRC Handbook, 94th edition, 6-10, from a second-hand copy
+    double crc73_kilopascal;   ///< CRC Handbook, 73rd edition, from a second-hand copy
     double old_mmhg;           ///< older handbooks; three decimals from memory
     const char* tenth_torr;
 };
