@@ -53,7 +53,7 @@ bool looks_like_centimetres(const Reading& reading, const Stretch& tube) {
 }
 
 void look_at(Remarks& remarks, Field field, double mark) {
-    const auto scale = scale_length(remarks);
+    const auto scale = scale_length(remarks.readings());
     if (!scale || !remarks.usable(field) || remarks.base(field) < 0) return;
     const Reading& reading = remarks.reading(field);
     const Stretch tube = stretch(remarks, mark, *scale);

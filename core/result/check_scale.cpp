@@ -10,13 +10,6 @@ namespace {
 
 constexpr double smallest_capacity = 5 * millilitre.factor;
 constexpr double largest_capacity = 500 * millilitre.factor;
-constexpr double shortest_scale = 2 * millimetre.factor / millilitre.factor;  ///< m a m³
-constexpr double longest_scale = 40 * millimetre.factor / millilitre.factor;
-
-/// 11 mm a mL where the tube is narrow, 6 mm where it is wide (method.md, section 1).
-double usual_scale(double capacity) {
-    return (capacity > 75 * millilitre.factor ? 6 : 11) * millimetre.factor / millilitre.factor;
-}
 
 void capacity(Remarks& remarks) {
     if (!remarks.usable(Field::tube_capacity)) return;
@@ -29,7 +22,7 @@ void length(Remarks& remarks) {
     if (!remarks.usable(Field::length_of_scale) || !remarks.usable(Field::tube_capacity)) return;
     const Reading& reading = remarks.reading(Field::length_of_scale);
     const Reading& holds = remarks.reading(Field::tube_capacity);
-    if (within(reading.base / holds.base, shortest_scale, longest_scale)) return;
+    if (is_possible_scale(reading.base / holds.base)) return;
     remarks.doubt(Field::length_of_scale,
                   as_typed("check.length_of_scale", reading)
                       .quantity("capacity", holds.base, holds.unit, decimals_of(holds))
@@ -62,16 +55,6 @@ void gas_to_last_mark(Remarks& remarks) {
 }
 
 }  // namespace
-
-std::optional<ScaleLength> scale_length(const Remarks& remarks) {
-    if (!remarks.usable(Field::tube_capacity)) return std::nullopt;
-    const double holds = remarks.base(Field::tube_capacity);
-    if (remarks.usable(Field::length_of_scale)) {
-        const double per_volume = remarks.base(Field::length_of_scale) / holds;
-        if (within(per_volume, shortest_scale, longest_scale)) return ScaleLength{per_volume, false};
-    }
-    return ScaleLength{usual_scale(holds), true};
-}
 
 double length_below(double mark, const Remarks& remarks, const ScaleLength& scale) {
     const bool from_mouth = remarks.setup().closed_end == ClosedEnd::largest;

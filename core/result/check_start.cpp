@@ -41,7 +41,7 @@ void more_than_at_the_end(Remarks& remarks) {
 /// V_start (p_end - p_start)/(p_end - p_w).
 void level_blank(Remarks& remarks) {
     const Assessment& all = remarks.run();
-    const auto scale = scale_length(remarks);
+    const auto scale = scale_length(remarks.readings());
     if (!scale || !all.has(Output::gas_volume) || !all.has(Output::gas_at_start) || !all.has(Output::water_density) ||
         !all.has(Output::dry_gas_pressure) || !all.has(Output::column_pressure)) {
         return;

@@ -5,6 +5,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/bench/scale.hpp"
 #include "core/result/assess.hpp"
 
 namespace overwater {
@@ -20,6 +21,7 @@ public:
 
     const Assessment& run() const { return all_; }
     const Setup& setup() const { return all_.measured.setup; }
+    const Readings& readings() const { return all_.readings; }
     const Reading& reading(Field field) const { return all_.readings[field]; }
     /// A number was typed and nothing refuses it.
     bool usable(Field field) const;
@@ -53,13 +55,6 @@ std::vector<UnitId> units_that_fit(const Reading& reading, double lowest, double
 /// Their signs, one after the other: "hPa, mbar".
 std::string signs_of(const std::vector<UnitId>& units);
 
-/// Millimetres of tube for a millilitre, as m/m³: by the length of the scale where one is typed that can be, else 11 mm
-/// up to 75 mL and 6 mm above (method.md, section 1). Nothing without a capacity.
-struct ScaleLength {
-    double per_volume;
-    bool assumed;
-};
-std::optional<ScaleLength> scale_length(const Remarks& remarks);
 /// Length of scale from the mark to the last mark before the mouth, in m.
 double length_below(double mark, const Remarks& remarks, const ScaleLength& scale);
 

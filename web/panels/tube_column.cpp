@@ -1,7 +1,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/quantity/units.hpp"
+#include "core/bench/scale.hpp"
 #include "web/app/app.hpp"
 #include "web/app/control_key.hpp"
 #include "web/draw/tube.hpp"
@@ -14,9 +14,6 @@ namespace {
 
 constexpr Type small{Face::regular, 14, Ink::soft};
 constexpr Type smallest{Face::regular, 13, Ink::soft};
-
-// Common practice, no source: 11 mm of scale per mL for 50 mL tubes, 6 mm for 100 mL tubes, when not measured.
-double assumed_length_of_scale_mm(double capacity_mL) { return capacity_mL * (capacity_mL > 75 ? 6.0 : 11.0); }
 
 TubeView view_of(const App& app) {
     const Readings& readings = app.assessment().readings;
@@ -36,7 +33,10 @@ TubeView view_of(const App& app) {
         const double height = from_base(readings[Field::level_difference].base, UnitId::millimetre);
         view.level_difference_mm = readings.liquid_stands == LiquidStands::higher_inside ? height : -height;
     }
-    view.length_of_scale_mm = assumed_length_of_scale_mm(view.capacity_mL > 0 ? view.capacity_mL : 50);
+    if (const auto scale = scale_length(readings)) {
+        view.length_of_scale_mm =
+            from_base(scale->per_volume * readings[Field::tube_capacity].base, UnitId::millimetre);
+    }
     return view;
 }
 
