@@ -1,6 +1,65 @@
 #include "core/bench/readings.hpp"
 
+#include <cmath>
+#include <vector>
+
+#include "core/result/gum.hpp"
+
 namespace overwater {
+
+namespace {
+
+/// A difference in `unit` in the base of its measure: 1 °F is 5/9 of 1 °C, wherever the two scales begin.
+double difference_in_base(double difference, UnitId unit) {
+    return to_base(difference, unit) - to_base(0.0, unit);
+}
+
+/// The half-width typed in its own box counts before one typed behind the reading.
+void read_half_width(TypedDoubt& doubt, const Reading& reading, const Entry& entry, Measure measure) {
+    if (!entry.plus_minus.empty()) {
+        std::string text = entry.plus_minus;
+        // People write the sign where it already stands before the box.
+        for (const std::string_view sign : {"±", "+/-", "+-"}) {
+            if (text.starts_with(sign)) text.erase(0, sign.size());
+        }
+        const bool relative = text.find('%') != std::string::npos && measure != Measure::fraction;
+        const NumberText typed = parse_number(text, relative ? Measure::fraction : measure);
+        if (typed.state == NumberText::State::blank) return;
+        if (typed.state != NumberText::State::number) {
+            doubt.problem = typed.problem;
+        } else if (!(typed.value > 0)) {
+            doubt.problem = Problem::stray_character;
+        } else if (relative) {
+            doubt.half_width = std::fabs(reading.base) * to_base(typed.value, UnitId::percent);
+        } else {
+            doubt.half_width = difference_in_base(typed.value, typed.unit == UnitId::none ? reading.unit : typed.unit);
+        }
+        return;
+    }
+    if (reading.number.has_plus_minus && reading.number.plus_minus > 0) {
+        doubt.half_width = difference_in_base(reading.number.plus_minus, reading.unit);
+    }
+}
+
+/// Mean and scatter of a thing read several times.
+void read_repeats(Reading& reading, const Entry& entry, Measure measure) {
+    std::vector<double> values{reading.base};
+    for (const std::string& text : entry.repeats) {
+        const NumberText typed = parse_number(text, measure);
+        if (typed.state == NumberText::State::number) {
+            values.push_back(to_base(typed.value, typed.unit == UnitId::none ? reading.unit : typed.unit));
+        } else if (typed.state != NumberText::State::blank) {
+            ++reading.doubt.misread;
+        }
+    }
+    if (values.size() < 2) return;
+    const Sample sample = sample_of(values);
+    reading.base = sample.mean;
+    reading.doubt.count = static_cast<int>(sample.count);
+    reading.doubt.of_mean = sample.of_mean;
+}
+
+}  // namespace
 
 Reading read_entry(Field field, const Entry& entry) {
     Reading reading;
@@ -21,6 +80,11 @@ Reading read_entry(Field field, const Entry& entry) {
     if (reading.number.state == NumberText::State::number) {
         reading.base = to_base(reading.number.value, reading.unit);
         reading.there = true;
+        const Measure measure = info(reading.unit).measure;
+        read_half_width(reading.doubt, reading, entry, measure);
+        reading.doubt.shape = shape_by_name(entry.shape);
+        reading.doubt.instrument = instrument_by_key(field, entry.instrument);
+        if (!entry.repeats.empty()) read_repeats(reading, entry, measure);
     }
     return reading;
 }

@@ -4,19 +4,32 @@
 #include <optional>
 
 #include "core/bench/entry.hpp"
+#include "core/bench/instrument.hpp"
 #include "core/bench/tube.hpp"
 #include "core/matter/reaction.hpp"
 #include "core/quantity/number_text.hpp"
 
 namespace overwater {
 
-/// A typed reading understood.
+/// What was put down about the doubt of a reading.
+struct TypedDoubt {
+    std::optional<double> half_width;  ///< in the base of the measure, above zero
+    Problem problem = Problem::none;   ///< why a text typed for it is no half-width
+    std::optional<Shape> shape;        ///< as chosen
+    const Instrument* instrument = nullptr;  ///< as chosen
+    int count = 1;                     ///< how often the reading was taken, this one included
+    double of_mean = 0;                ///< standard deviation of the mean of the readings, base
+    int misread = 0;                   ///< further readings that are no number
+};
+
+/// A typed reading understood. Where a thing was read several times, `base` is the mean of what was read.
 struct Reading {
     NumberText number;
     UnitId unit = UnitId::none;  ///< the unit that counts: the one typed, else the one chosen, else the usual one
     double base = 0;             ///< in the base of the measure; meaningful only where `there`
     bool there = false;          ///< a number was read
     int last_place = 0;          ///< power of ten of the last digit typed, in `unit`
+    TypedDoubt doubt;
 };
 
 /// All entries of one run, understood.
