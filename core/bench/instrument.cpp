@@ -33,30 +33,30 @@ constexpr std::size_t burette_10_005_b = 8;
 // ISO 385: ISO 385:2005, Table 1, by a transcription, not read in the original. ISO 4788: ISO 4788:2005, from memory;
 // its divisions: the usual ones, from memory. Gas measuring tubes have no ISO class: usual ones, from memory.
 constexpr std::array<Instrument, 24> tubes{{
-    scale("burette_50_b", 50, 0.1, 0.10),        // ISO 385
-    scale("burette_50_a", 50, 0.1, 0.05),        // ISO 385
-    scale("burette_100_b", 100, 0.2, 0.20),      // ISO 385
-    scale("burette_100_a", 100, 0.2, 0.10),      // ISO 385
-    scale("burette_25_01_b", 25, 0.1, 0.10),     // ISO 385
-    scale("burette_25_01_a", 25, 0.1, 0.05),     // ISO 385
-    scale("burette_25_005_b", 25, 0.05, 0.05),   // ISO 385; not twice class A
-    scale("burette_25_005_a", 25, 0.05, 0.03),   // ISO 385
-    scale("burette_10_005_b", 10, 0.05, 0.05),   // ISO 385; not twice class A
-    scale("burette_10_005_a", 10, 0.05, 0.03),   // ISO 385
-    scale("burette_10_002_b", 10, 0.02, 0.05),   // ISO 385; not twice class A
-    scale("burette_10_002_a", 10, 0.02, 0.02),   // ISO 385
-    scale("gas_tube_50", 50, 0.1, 0.10),         // from memory
-    scale("gas_tube_100", 100, 0.2, 0.20),       // from memory
-    scale("cylinder_10_b", 10, 0.2, 0.20),       // ISO 4788; ASTM E1272-02 (2012), Table 1, prints the same limit
-    scale("cylinder_10_a", 10, 0.2, 0.10),       // ISO 4788; ASTM E1272-02 (2012), Table 1, prints the same limit
-    scale("cylinder_25_b", 25, 0.5, 0.50),       // ISO 4788; wider than ASTM E1272
-    scale("cylinder_25_a", 25, 0.5, 0.25),       // ISO 4788; wider than ASTM E1272
-    scale("cylinder_50_b", 50, 1, 1.0),          // ISO 4788; wider than ASTM E1272
-    scale("cylinder_50_a", 50, 1, 0.5),          // ISO 4788; wider than ASTM E1272
-    scale("cylinder_100_b", 100, 1, 1.0),        // ISO 4788; ASTM E1272-02 (2012), Table 1, prints the same limit
-    scale("cylinder_100_a", 100, 1, 0.5),        // ISO 4788; ASTM E1272-02 (2012), Table 1, prints the same limit
-    scale("cylinder_250_b", 250, 2, 2.0),        // ISO 4788; ASTM E1272-02 (2012), Table 1, prints the same limit
-    scale("cylinder_250_a", 250, 2, 1.0),        // ISO 4788; ASTM E1272-02 (2012), Table 1, prints the same limit
+    scale("burette_50_b", 50, 0.1, 0.10),       // ISO 385
+    scale("burette_50_a", 50, 0.1, 0.05),       // ISO 385
+    scale("burette_100_b", 100, 0.2, 0.20),     // ISO 385
+    scale("burette_100_a", 100, 0.2, 0.10),     // ISO 385
+    scale("burette_25_01_b", 25, 0.1, 0.10),    // ISO 385
+    scale("burette_25_01_a", 25, 0.1, 0.05),    // ISO 385
+    scale("burette_25_005_b", 25, 0.05, 0.05),  // ISO 385; not twice class A
+    scale("burette_25_005_a", 25, 0.05, 0.03),  // ISO 385
+    scale("burette_10_005_b", 10, 0.05, 0.05),  // ISO 385; not twice class A
+    scale("burette_10_005_a", 10, 0.05, 0.03),  // ISO 385
+    scale("burette_10_002_b", 10, 0.02, 0.05),  // ISO 385; not twice class A
+    scale("burette_10_002_a", 10, 0.02, 0.02),  // ISO 385
+    scale("gas_tube_50", 50, 0.1, 0.10),        // from memory
+    scale("gas_tube_100", 100, 0.2, 0.20),      // from memory
+    scale("cylinder_10_b", 10, 0.2, 0.20),      // ISO 4788; ASTM E1272-02 (2012), Table 1, prints the same limit
+    scale("cylinder_10_a", 10, 0.2, 0.10),      // ISO 4788; ASTM E1272-02 (2012), Table 1, prints the same limit
+    scale("cylinder_25_b", 25, 0.5, 0.50),      // ISO 4788; wider than ASTM E1272
+    scale("cylinder_25_a", 25, 0.5, 0.25),      // ISO 4788; wider than ASTM E1272
+    scale("cylinder_50_b", 50, 1, 1.0),         // ISO 4788; wider than ASTM E1272
+    scale("cylinder_50_a", 50, 1, 0.5),         // ISO 4788; wider than ASTM E1272
+    scale("cylinder_100_b", 100, 1, 1.0),       // ISO 4788; ASTM E1272-02 (2012), Table 1, prints the same limit
+    scale("cylinder_100_a", 100, 1, 0.5),       // ISO 4788; ASTM E1272-02 (2012), Table 1, prints the same limit
+    scale("cylinder_250_b", 250, 2, 2.0),       // ISO 4788; ASTM E1272-02 (2012), Table 1, prints the same limit
+    scale("cylinder_250_a", 250, 2, 1.0),       // ISO 4788; ASTM E1272-02 (2012), Table 1, prints the same limit
 }};
 static_assert(tubes[burette_50_b].key == "burette_50_b" && tubes[burette_100_b].key == "burette_100_b" &&
               tubes[burette_25_01_b].key == "burette_25_01_b" && tubes[burette_10_005_b].key == "burette_10_005_b");
@@ -71,14 +71,14 @@ constexpr std::array<Instrument, 4> balances{{
 }};
 
 constexpr std::array<Instrument, 3> end_spaces{{
-    simple("poured_into_cylinder", ml(0.10)),    // method.md, section 6
-    simple("weighed_water", ml(0.02)),           // common practice, no source: 0.01 g and a drop left on the glass
-    simple("estimated_with_ruler", ml(0.5)),     // common practice, no source
+    simple("poured_into_cylinder", ml(0.10)),  // method.md, section 6
+    simple("weighed_water", ml(0.02)),         // common practice, no source: 0.01 g and a drop left on the glass
+    simple("estimated_with_ruler", ml(0.5)),   // common practice, no source
 }};
 
 constexpr std::array<Instrument, 2> levels{{
-    simple("ruler", mm(1)),           // method.md, section 6: both levels, each to half a millimetre
-    simple("tape_by_hand", mm(3)),    // common practice, no source: held beside the tube, not along it
+    simple("ruler", mm(1)),         // method.md, section 6: both levels, each to half a millimetre
+    simple("tape_by_hand", mm(3)),  // common practice, no source: held beside the tube, not along it
 }};
 
 constexpr std::array<Instrument, 1> lengths{{
@@ -91,11 +91,11 @@ constexpr std::array<Instrument, 2> bores{{
 }};
 
 constexpr std::array<Instrument, 5> thermometers{{
-    simple("thermometer_1", 0.5),             // method.md, section 6: half a division of 1 °C
-    simple("thermometer_01", 0.2),            // common practice, no source: the scale's error, not the division
-    simple("temperature_probe", 0.5),         // common practice, no source
-    simple("temperature_probe_lab", 0.2),     // common practice, no source
-    simple("temperature_probe_cheap", 1.0),   // common practice, no source
+    simple("thermometer_1", 0.5),            // method.md, section 6: half a division of 1 °C
+    simple("thermometer_01", 0.2),           // common practice, no source: the scale's error, not the division
+    simple("temperature_probe", 0.5),        // common practice, no source
+    simple("temperature_probe_lab", 0.2),    // common practice, no source
+    simple("temperature_probe_cheap", 1.0),  // common practice, no source
 }};
 
 constexpr std::array<Instrument, 5> barometers{{
@@ -107,8 +107,8 @@ constexpr std::array<Instrument, 5> barometers{{
 }};
 
 constexpr std::array<Instrument, 2> heights{{
-    simple("map", 20),     // method.md, section 2
-    simple("survey", 5),   // common practice, no source
+    simple("map", 20),    // method.md, section 2
+    simple("survey", 5),  // common practice, no source
 }};
 
 constexpr std::array<Instrument, 2> acid_volumes{{
@@ -137,23 +137,23 @@ std::optional<Shape> shape_by_name(std::string_view name) {
 
 std::span<const Instrument> instruments_for(Field field) {
     switch (field) {
-        case Field::mass_of_metal:
-        case Field::mass_before:
-        case Field::mass_after: return balances;
-        case Field::scale_reading:
-        case Field::start_reading: return tubes;
-        case Field::end_space: return end_spaces;
-        case Field::level_difference:
-        case Field::start_level_difference: return levels;
-        case Field::ribbon_length: return lengths;
-        case Field::tube_bore: return bores;
-        case Field::temperature: return thermometers;
-        case Field::barometer: return barometers;
-        case Field::height_above_sea_level: return heights;
-        case Field::acid_volume: return acid_volumes;
-        case Field::mass_per_metre: return ribbons;
-        case Field::starting_bubble: return bubbles;
-        default: return {};
+    case Field::mass_of_metal:
+    case Field::mass_before:
+    case Field::mass_after: return balances;
+    case Field::scale_reading:
+    case Field::start_reading: return tubes;
+    case Field::end_space: return end_spaces;
+    case Field::level_difference:
+    case Field::start_level_difference: return levels;
+    case Field::ribbon_length: return lengths;
+    case Field::tube_bore: return bores;
+    case Field::temperature: return thermometers;
+    case Field::barometer: return barometers;
+    case Field::height_above_sea_level: return heights;
+    case Field::acid_volume: return acid_volumes;
+    case Field::mass_per_metre: return ribbons;
+    case Field::starting_bubble: return bubbles;
+    default: return {};
     }
 }
 

@@ -10,21 +10,33 @@ namespace overwater {
 
 namespace {
 
+/// A sum that keeps what rounding takes from it (Kahan, Babuška, Neumaier): series of a thousand readings of seven equal
+/// leading digits lose nothing.
+class Sum {
+public:
+    void add(double value) {
+        const double sum = sum_ + value;
+        lost_ += std::abs(sum_) >= std::abs(value) ? (sum_ - sum) + value : (value - sum) + sum_;
+        sum_ = sum;
+    }
+    double value() const { return sum_ + lost_; }
+
+private:
+    double sum_ = 0;
+    double lost_ = 0;
+};
+
 double mean_of(std::span<const double> values) {
-    double sum = 0;
-    for (const double value : values) sum += value;
-    const double mean = sum / static_cast<double>(values.size());
-    // What rounding left over: exact means of long series of large numbers need it.
-    double rest = 0;
-    for (const double value : values) rest += value - mean;
-    return mean + rest / static_cast<double>(values.size());
+    Sum sum;
+    for (const double value : values) sum.add(value);
+    return sum.value() / static_cast<double>(values.size());
 }
 
 /// Sum of (a - mean of a)(b - mean of b).
 double products_about(std::span<const double> a, double mean_a, std::span<const double> b, double mean_b) {
-    double sum = 0;
-    for (std::size_t i = 0; i < a.size(); ++i) sum += (a[i] - mean_a) * (b[i] - mean_b);
-    return sum;
+    Sum sum;
+    for (std::size_t i = 0; i < a.size(); ++i) sum.add((a[i] - mean_a) * (b[i] - mean_b));
+    return sum.value();
 }
 
 }  // namespace
@@ -107,20 +119,28 @@ Line fitted_line(std::span<const double> x, std::span<const double> y, double or
     line.correlation = -middle / std::sqrt(spread / n + middle * middle);
     line.degrees = n - 2;
     if (count == 2) return line;
-    double squares = 0;
+    Sum squares;
     for (std::size_t i = 0; i < count; ++i) {
         const double rest = (y[i] - mean_y) - line.slope * (x[i] - mean_x);
-        squares += rest * rest;
+        squares.add(rest * rest);
     }
-    line.residual = std::sqrt(squares / line.degrees);
+    line.residual = std::sqrt(squares.value() / line.degrees);
     line.u_slope = line.residual / std::sqrt(spread);
     line.u_intercept = line.residual * std::sqrt(1 / n + middle * middle / spread);
     return line;
 }
 
+double rounded_uncertainty(double u, int digits) {
+    if (!(u > 0) || std::isinf(u)) return u;
+    const int place = place_of_figures(u, digits);
+    const double nearest = round_to_place(u, place);
+    if (nearest >= 0.975 * u) return nearest;
+    return round_to_place(nearest + std::pow(10.0, place), place);
+}
+
 int decimals_of_uncertainty(double u, int digits) {
     if (!(u > 0) || std::isinf(u)) return 0;
-    return -place_of_figures(u, digits);
+    return -place_of_figures(rounded_uncertainty(u, digits), digits);
 }
 
 }  // namespace overwater

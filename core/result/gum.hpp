@@ -58,6 +58,9 @@ struct Line {
 /// Two or more different x, three or more points for uncertainties.
 Line fitted_line(std::span<const double> x, std::span<const double> y, double origin = 0);
 
+/// `u` with `digits` significant digits as GUM 7.2.6 rounds it: to the nearest (28.05 -> 28), but up where the nearest
+/// would be over 2.5 % too small (10.47 -> 11; the share is this program's choice, the GUM leaves it to common sense).
+double rounded_uncertainty(double u, int digits = 2);
 /// GUM 7.2.6: decimals (negative: tens) that show `u` with two significant digits, and the value to the same place.
 int decimals_of_uncertainty(double u, int digits = 2);
 

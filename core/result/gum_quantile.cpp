@@ -79,7 +79,7 @@ public:
         double inside;
     };
     Sides sides(double t) const {
-        // x = t²/(degrees + t²); x^(1/2) (1 - x)^(degrees/2)/B(1/2, degrees/2) is half the slope without one factor.
+        // I_x(1/2, degrees/2) with x = t²/(degrees + t²); the power of x before the fraction is the slope.
         const double whole = degrees_ + t * t;
         const double x = t * t / whole;
         const double factor = slope(t);
@@ -100,8 +100,8 @@ private:
 double student_from_normal(double z, double degrees) {
     const double s = z * z;
     const double r = 1 / degrees;
-    return z * (1 + r * ((s + 1) / 4 + r * (((5 * s + 16) * s + 3) / 96 +
-                                            r * ((((3 * s + 19) * s + 17) * s - 15) / 384))));
+    return z *
+           (1 + r * ((s + 1) / 4 + r * (((5 * s + 16) * s + 3) / 96 + r * ((((3 * s + 19) * s + 17) * s - 15) / 384))));
 }
 
 }  // namespace
