@@ -3,7 +3,7 @@
 #include <cmath>
 #include <vector>
 
-#include "core/result/gum.hpp"
+#include "core/quantity/gum.hpp"
 
 namespace overwater {
 

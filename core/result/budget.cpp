@@ -5,7 +5,7 @@
 
 #include "core/result/dual.hpp"
 #include "core/result/evaluate.hpp"
-#include "core/result/gum.hpp"
+#include "core/quantity/gum.hpp"
 
 namespace overwater {
 

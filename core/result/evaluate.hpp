@@ -26,7 +26,8 @@ public:
         out_.ready = ready;
     }
 
-    Outcome<Real> run() {
+    /// May be run again once the measured numbers have changed: where many trials are made, nothing is copied.
+    const Outcome<Real>& run() {
         water();
         pressures();
         volumes();

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/result/gum.hpp"
+#include "core/quantity/gum.hpp"
 
 namespace overwater {
 

@@ -4,7 +4,7 @@
 #include <cstdio>
 #include <limits>
 
-#include "core/result/gum.hpp"
+#include "core/quantity/gum.hpp"
 
 using namespace overwater;
 

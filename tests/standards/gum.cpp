@@ -6,7 +6,7 @@
 
 #include "core/quantity/number_format.hpp"
 #include "core/result/dual.hpp"
-#include "core/result/gum.hpp"
+#include "core/quantity/gum.hpp"
 
 // The worked examples of JCGM 100:2008 (GUM), annex H. "Published": the GUM's figures, as open metrology libraries repeat
 // them (GTC, Propagation, SUNC); "computed": by NumPy from the same data with all digits kept. The printed results came

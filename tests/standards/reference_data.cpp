@@ -4,7 +4,7 @@
 #include <cmath>
 #include <vector>
 
-#include "core/result/gum.hpp"
+#include "core/quantity/gum.hpp"
 
 // NIST Statistical Reference Datasets (public domain), certified to 15 digits.
 

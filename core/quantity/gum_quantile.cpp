@@ -3,7 +3,7 @@
 #include <limits>
 #include <numbers>
 
-#include "core/result/gum.hpp"
+#include "core/quantity/gum.hpp"
 
 // Quantiles by Newton's method on the logarithm of a probability as a function of the logarithm of t: nearly a straight
 // line for the heavy tails of few degrees of freedom and for small probabilities, and bent one way, so that the first

@@ -1,4 +1,4 @@
-#include "core/result/gum.hpp"
+#include "core/quantity/gum.hpp"
 
 #include <algorithm>
 #include <cmath>
