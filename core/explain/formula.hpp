@@ -25,6 +25,7 @@ struct Formula {
     Kind kind = Kind::row;
     std::string text;
     std::vector<Formula> children;
+    bool changed = false;  ///< another than before (mark_changes)
 
     static Formula leaf(Kind kind, std::string text) {
         Formula f;
@@ -39,5 +40,9 @@ struct Formula {
         return f;
     }
 };
+
+/// Marks the leaves of `now` that differ from those at the same place of `before`; where the forms differ, all of them.
+/// Returns whether anything was marked.
+bool mark_changes(Formula& now, const Formula& before);
 
 }  // namespace overwater

@@ -19,7 +19,6 @@ namespace {
 constexpr double level_by_eye = 2e-3;                 // m
 constexpr double end_space_not_measured = 4e-6;       // m³, one-sided
 constexpr double acid_label = 0.05;                   // of the concentration: common practice, no source
-constexpr double purity_half_width = 0.005;           // from memory: ribbon of 99.5 % and better
 constexpr double mean_of_layer = 15.0;                // K
 // Stated for the saturation pressure of IAPWS-IF97 (R7-97): from memory.
 constexpr double vapour_formula = 0.00025;
@@ -134,8 +133,15 @@ private:
                 by_instrument(Input::mass_per_metre);
                 break;
         }
-        if (there(Field::purity)) of_reading(Input::purity, purity_half_width, Shape::rectangular);
+        purity();
         if (readings_.metal) atomic_weight();
+    }
+
+    /// 100 % says that the metal is taken as pure, as a blank does; any other number is as good as its digits.
+    void purity() {
+        if (!there(Field::purity)) return;
+        const Reading& read = reading(Field::purity);
+        if (read.base != 1.0 || read.doubt.half_width) typed_only(Input::purity);
     }
 
     /// The weight taken against the bounds of any normal material; a class's shorter number is off by what was cut.

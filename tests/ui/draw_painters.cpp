@@ -114,7 +114,7 @@ std::vector<Picture> samples(const TextMeasure& measure) {
     scale.low = "22.56";
     scale.high = "22.80";
     scale.accepted = "accepted 22.71";
-    pictures.push_back(draw_result_scale(22.68, 0.12, 22.71, scale, 574, 64, measure));
+    pictures.push_back(draw_result_scale(22.68, Band{22.56, 22.80}, 22.71, scale, 574, 64, measure));
     const Formula base = Formula::of(Formula::Kind::subscript, {Formula::leaf(Formula::Kind::variable, "V"),
                                                                 Formula::leaf(Formula::Kind::words, "m")});
     const Formula half = Formula::of(Formula::Kind::fraction, {base, Formula::leaf(Formula::Kind::number, "2")});

@@ -74,7 +74,7 @@ TEST_CASE("the number line shows value, interval and accepted value on one scale
     l.low = "22.56";
     l.high = "22.80";
     l.accepted = "accepted 22.71";
-    const Picture p = draw_result_scale(22.68, 0.12, 22.71, l, 574, 64, measure);
+    const Picture p = draw_result_scale(22.68, Band{22.56, 22.80}, 22.71, l, 574, 64, measure);
     const std::vector<const Mark*> bands = marks_of(p, Mark::Kind::box);
     const std::vector<const Mark*> dots = marks_of(p, Mark::Kind::area);
     REQUIRE(bands.size() == 1);
@@ -104,7 +104,8 @@ TEST_CASE("the number line stays in order with any values") {
     for (const double value : {22.68, 22.711, 6.038, 0.0, -3.0, 1e6, 24.5}) {
         for (const double half : {-1.0, 0.0, 0.0001, 0.12, 30.0, 1e6}) {
             for (const float width : {240.0F, 574.0F}) {
-                const std::optional<double> interval = half < 0 ? std::nullopt : std::optional<double>(half);
+                std::optional<Band> interval;
+                if (half >= 0) interval = Band{value - half, value + half};
                 const Picture p = draw_result_scale(value, interval, 22.711, l, width, 64, measure);
                 INFO("value ", value, ", half ", half, ", width ", width);
                 CHECK(overlapping_texts(p, measure, 1.0F) == "");
@@ -118,7 +119,29 @@ TEST_CASE("the number line stays in order with any values") {
         }
     }
     const double nan = std::numeric_limits<double>::quiet_NaN();
-    CHECK(draw_result_scale(nan, 0.1, 22.7, l, 574, 64, measure).marks.size() == 1);
-    CHECK(draw_result_scale(22.7, nan, 22.7, l, 574, 64, measure).marks.size() == 1);
-    CHECK(draw_result_scale(22.7, -1, 22.7, l, 574, 64, measure).marks.size() == 1);
+    CHECK(draw_result_scale(nan, Band{22, 23}, 22.7, l, 574, 64, measure).marks.size() == 1);
+    CHECK(draw_result_scale(22.7, Band{nan, 23}, 22.7, l, 574, 64, measure).marks.size() == 1);
+    CHECK(draw_result_scale(22.7, Band{23, 22}, 22.7, l, 574, 64, measure).marks.size() == 1);
+}
+
+TEST_CASE("the number line shows an interval that leans, and one without an upper end") {
+    const Canvas canvas;
+    const ImguiMeasure measure = canvas.measure();
+    ResultScaleLabels l;
+    l.low = "22.47";
+    l.high = "22.76";
+    l.accepted = "accepted 22.71";
+    const auto band_of = [&](Band band) {
+        const Picture p = draw_result_scale(22.68, band, 22.71, l, 574, 64, measure);
+        const std::vector<const Mark*> boxes = marks_of(p, Mark::Kind::box);
+        REQUIRE(boxes.size() == 1);
+        Bounds dot;
+        for (const Point& point : marks_of(p, Mark::Kind::area)[0]->points) dot.add(point.x, point.y);
+        return std::array<float, 3>{boxes[0]->points[0].x, (dot.left + dot.right) / 2, boxes[0]->points[1].x};
+    };
+    const auto leans = band_of({22.47, 22.76});
+    // 0.21 below the value and 0.08 above.
+    CHECK((leans[1] - leans[0]) / (leans[2] - leans[1]) == doctest::Approx(0.21 / 0.08).epsilon(0.01));
+    const auto open = band_of({16.0, std::numeric_limits<double>::infinity()});
+    CHECK(open[2] == 574);
 }

@@ -16,6 +16,9 @@ namespace {
 
 constexpr std::string_view example_id = "example";
 constexpr int announce_after_ms = 700;
+/// Trials begin when typing pauses, and take a part of each frame until they are done.
+constexpr int trials_after_ms = 250;
+constexpr double slice_ms = 6;
 
 /// The order in which the bench page asks.
 constexpr Field bench_order[] = {Field::mass_of_metal,
@@ -204,6 +207,36 @@ void App::recompute() {
         assessments_.push_back(assess(read_all(entry_of), record_.conventions));
     }
     working_ = std::make_unique<Working>(assessment(), record_.conventions);
+    settle_certainty();
+}
+
+void App::settle_certainty() {
+    const Output headline = headline_output(record_.conventions);
+    certainty_.settle(assessment(), headline, true);
+    if (looked_at_output_ == headline) looked_at_output_.reset();
+    if (looked_at_output_) looked_at_.settle(assessment(), *looked_at_output_, false);
+    platform::start_timer("trials", trials_after_ms);
+}
+
+Output App::output_looked_at() const { return looked_at_output_.value_or(headline_output(record_.conventions)); }
+
+void App::look_at(Output output) {
+    looked_at_output_ = output;
+    settle_certainty();
+    certainty_.ask_trials();
+    looked_at_.ask_trials();
+    platform::wake(2);
+}
+
+bool App::run_trials() {
+    if (!certainty_.trials_wanted() && !looked_at_.trials_wanted()) return false;
+    // What is looked at comes first.
+    if (looked_at_output_ && looked_at_.trials_wanted()) {
+        looked_at_.run_trials(slice_ms);
+    } else {
+        certainty_.run_trials(slice_ms);
+    }
+    return true;
 }
 
 void App::before_change(const std::string& key) { undo_.before_change(record_, key, platform::now_ms()); }
@@ -230,6 +263,7 @@ void App::typed(const std::string& key, const std::string& text) {
         platform::wake(2);
         return;
     }
+    if (key == "gap.size") return try_size(text);
     constexpr std::string_view conventions = "conventions.";
     if (key.starts_with(conventions)) {
         type_convention(std::string_view(key).substr(conventions.size()), text);
@@ -245,12 +279,27 @@ void App::chosen(const std::string& key, const std::string& value) {
         choose_convention(std::string_view(key).substr(conventions.size()), value);
         return;
     }
+    if (key == "gap.cause") return try_cause(value);
+    if (key == "projector.field") {
+        if (const Field field = field_of_control("bench." + value).field; field != Field::count) projector_field_ = field;
+        ++interaction_.write;
+        platform::wake(2);
+        return;
+    }
+    if (key == "gap.size") return try_size(value);
+    if (key == "sure.of") {
+        for (std::size_t i = 0; i < output_count; ++i) {
+            if (name_of(static_cast<Output>(i)) == value) look_at(static_cast<Output>(i));
+        }
+        return;
+    }
     const ControlField control = field_of_control(key);
     if (control.field != Field::count) change_entry(control.field, key, value, control.is_unit);
 }
 
 void App::change_entry(Field field, const std::string& key, const std::string& text, bool unit) {
     if (refused()) return;
+    projector_note_change();
     before_change(key);
     Run& run = record_.runs[run_];
     const bool own = !info(field).shared || own_room_ || !run.entries.at(field).blank();
@@ -296,7 +345,8 @@ void App::redo() { restore(undo_.redo(record_)); }
 std::string App::shown_number(Output output) const {
     const WorkingStep* step = working_->step(output);
     if (step == nullptr) return {};
-    return format_fixed(in_unit(output, step->value, step->unit), step->shown_decimals, language_.decimal_sign());
+    return format_fixed(in_unit(output, step->value, step->unit), step->shown_decimals, language_.decimal_sign(),
+                        record_.conventions.rounding);
 }
 
 std::string App::shown(Output output) const {
@@ -389,7 +439,8 @@ int App::frame(float width, float height) {
     page.dock = dock;
     const std::string patch = mirror_.patch(ui_->end(), page);
     if (!patch.empty()) platform::patch_mirror(patch);
-    return 0;
+    // Trials of this frame are seen in the next.
+    return run_trials() ? 1 : 0;
 }
 
 }  // namespace overwater

@@ -5,9 +5,11 @@
 #include <string>
 #include <vector>
 
+#include "core/explain/gap.hpp"
 #include "core/explain/working.hpp"
 #include "core/record/record.hpp"
 #include "core/result/assess.hpp"
+#include "web/app/certainty.hpp"
 #include "web/app/language.hpp"
 #include "web/app/shelf.hpp"
 #include "web/app/undo.hpp"
@@ -18,9 +20,9 @@
 
 namespace overwater {
 
-enum class PageName : std::uint8_t { bench, working, records, cautions, conventions, projector, count };
-inline constexpr std::array<std::string_view, 6> page_names{"bench",    "working",     "records",
-                                                            "cautions", "conventions", "projector"};
+enum class PageName : std::uint8_t { bench, working, how_sure, gap, records, cautions, conventions, projector, count };
+inline constexpr std::array<std::string_view, 8> page_names{"bench",   "working",  "how_sure",    "gap",
+                                                            "records", "cautions", "conventions", "projector"};
 
 /// All decisions of the page: what a typed text changes, what is kept when, what is said, which page is shown.
 class App final : public PageHandler {
@@ -43,6 +45,17 @@ public:
     bool own_room() const { return own_room_; }
     bool details_open(std::string_view group) const;
     const Working& working() const { return *working_; }
+    /// Of the result of the run at hand.
+    const Certainty& certainty() const { return certainty_; }
+    /// Of the output chosen on the page `How sure`, which is the result unless another was chosen.
+    const Certainty& looked_at() const { return looked_at_output_ ? looked_at_ : certainty_; }
+    Output output_looked_at() const;
+    void look_at(Output output);
+    /// The cause tried on the page `The gap`, and its size in its base unit.
+    Cause tried_cause() const;
+    double tried_size() const;
+    void try_cause(std::string_view name);
+    void try_size(const std::string& text);
     const Language& language() const { return language_; }
     Shelf& shelf() { return shelf_; }
     std::string say(std::string_view key) const { return language_.say(key); }
@@ -102,6 +115,14 @@ public:
     // Projector
     std::size_t projector_step() const { return projector_step_; }
     bool projector_shows() const { return projector_shows_; }
+    /// The working before readings were changed on the projector; nothing where none was.
+    const Working* projector_before() const { return projector_before_working_.get(); }
+    /// The readings can be changed there.
+    bool projector_changes() const { return projector_changes_; }
+    Field projector_field() const { return projector_field_; }
+    void projector_toggle_changes();
+    /// What was changed is the new beginning: no marks.
+    void projector_forget_marks();
     void enter_projector();
     void leave_projector();
     void projector_show();
@@ -157,11 +178,15 @@ private:
     void type_convention(std::string_view name, const std::string& text);
     void read_sets();
     bool projector_key(const std::string& key);
+    void projector_note_change();
     void restart_projector();
     void change_entry(Field field, const std::string& key, const std::string& text, bool unit);
     void before_change(const std::string& key);
     void after_change(const std::string& key);
     void recompute();
+    void settle_certainty();
+    /// A slice of the trials that are wanted; true where more are.
+    bool run_trials();
     void restore(std::optional<Undo::Place> place);
     void announce();
     void draw();
@@ -173,6 +198,11 @@ private:
     bool own_room_ = false;
     std::vector<std::string> open_details_;
     std::unique_ptr<Working> working_;
+    Certainty certainty_;
+    Certainty looked_at_;
+    std::optional<Output> looked_at_output_;
+    Cause tried_cause_ = Cause::count;
+    double tried_size_ = 0;
     Language language_;
     Shelf shelf_;
     Undo undo_;
@@ -195,6 +225,9 @@ private:
     std::string own_pressure_text_;
     std::size_t projector_step_ = 0;
     bool projector_shows_ = false;
+    bool projector_changes_ = false;
+    Field projector_field_ = Field::scale_reading;
+    std::unique_ptr<Working> projector_before_working_;
     PageName before_projector_ = PageName::bench;
     std::string answer_draft_;
     std::string announced_;

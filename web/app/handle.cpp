@@ -40,6 +40,12 @@ bool App::handle(const Event& event) {
         case Kind::undo: undo(); return true;
         case Kind::redo: redo(); return true;
         case Kind::key:
+            if (page_ == PageName::projector && field_of_control(event.key).field != Field::count) {
+                // A reading being changed keeps its arrows and its spaces.
+                if (event.text != "Escape" && event.text != "Enter") return false;
+                platform::focus("projector.changes", -1);
+                return true;
+            }
             if (page_ == PageName::projector) {
                 // Space on a focused button presses that button.
                 const bool on_button = event.text == "Space" && event.key.starts_with("projector.");
@@ -73,6 +79,11 @@ bool App::handle(const Event& event) {
             break;
         case Kind::timer:
             if (event.key == "announce") announce();
+            if (event.key == "trials") {
+                certainty_.ask_trials();
+                looked_at_.ask_trials();
+                platform::wake(1);
+            }
             return true;
         default: break;
     }

@@ -8,14 +8,36 @@ namespace overwater {
 
 void App::enter_projector() {
     if (page_ != PageName::projector) before_projector_ = page_;
+    projector_before_working_.reset();
+    projector_changes_ = false;
     go(PageName::projector);
 }
 
-void App::leave_projector() { go(before_projector_); }
+void App::leave_projector() {
+    projector_before_working_.reset();
+    go(before_projector_);
+}
+
+void App::projector_toggle_changes() {
+    projector_changes_ = !projector_changes_;
+    platform::wake(2);
+}
+
+void App::projector_forget_marks() {
+    projector_before_working_.reset();
+    platform::wake(2);
+}
+
+/// Keeps the working as it was before the first change on the projector.
+void App::projector_note_change() {
+    if (page_ != PageName::projector || projector_before_working_) return;
+    projector_before_working_ = std::make_unique<Working>(assessment(), record_.conventions);
+}
 
 void App::restart_projector() {
     projector_step_ = 0;
     projector_shows_ = false;
+    projector_before_working_.reset();
 }
 
 void App::projector_show() {

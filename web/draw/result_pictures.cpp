@@ -107,7 +107,7 @@ Picture draw_pressure_bar(double barometer, double column, double vapour, float 
     return picture;
 }
 
-Picture draw_result_scale(double value, std::optional<double> half_width, double accepted,
+Picture draw_result_scale(double value, std::optional<Band> band, double accepted,
                           const ResultScaleLabels& labels, float width, float height, const TextMeasure& measure) {
     Picture picture;
     picture.width = width;
@@ -116,12 +116,15 @@ Picture draw_result_scale(double value, std::optional<double> half_width, double
     const float size = labels.text_size;
     const float line = std::round(height / 2 - size * 0.05f);
     picture.line({0, line}, {width, line}, Ink::field_edge);
-    const double half = half_width.value_or(0);
-    if (!std::isfinite(value) || !std::isfinite(accepted) || !std::isfinite(half) || half < 0) return picture;
-
-    const double low = std::min(value - half, accepted);
-    const double high = std::max(value + half, accepted);
-    const bool banded = half_width.has_value() && half > 0;
+    if (!std::isfinite(value) || !std::isfinite(accepted)) return picture;
+    if (band && !(std::isfinite(band->low) && band->high > band->low)) return picture;
+    const bool banded = band.has_value();
+    const bool open = banded && !std::isfinite(band->high);
+    // An interval without an upper end goes on to the end of the line.
+    const double band_end = !banded ? value : open ? std::max(value, accepted) + (value - band->low) : band->high;
+    const double half = banded ? (band_end - band->low) / 2 : 0;
+    const double low = std::min({banded ? band->low : value, value, accepted});
+    const double high = std::max({band_end, value, accepted});
     // With an interval: room to see how the parts lie, and never a magnification that makes a good result look far off.
     // Without one: a round number of percent on either side of the accepted value, so that a better result is nearer.
     const int percent = round_percent(std::abs(value - accepted) / std::abs(accepted));
@@ -137,8 +140,8 @@ Picture draw_result_scale(double value, std::optional<double> half_width, double
     const float dot = 6 * unit;
     const float at = std::clamp(x_of(value), dot, std::max(dot, width - dot));
     const float mark = std::round(x_of(accepted));
-    const float band_low = x_of(value - half);
-    const float band_high = x_of(value + half);
+    const float band_low = x_of(banded ? band->low : value);
+    const float band_high = open ? width : x_of(band_end);
     if (banded) {
         picture.filled_box({band_low, line - 7 * unit}, {band_high, line + 7 * unit}, Ink::band, 2);
         picture.line({band_low, line}, {band_high, line}, Ink::vapour_bar, 1.5f);

@@ -24,10 +24,16 @@ struct ResultScaleLabels {
     float text_size = 14;
 };
 
-/// A number line with the value as a dot, its interval value ± half_width as a band, and the accepted value as an
-/// upright mark. All numbers in one unit, finite, half_width not negative; otherwise only the line is drawn. Made for
-/// heights of about 56 px and more.
-Picture draw_result_scale(double value, std::optional<double> half_width, double accepted,
+/// From `low` to `high`, which is infinite where the interval has no upper end.
+struct Band {
+    double low = 0;
+    double high = 0;
+};
+
+/// A number line with the value as a dot, its interval as a band, and the accepted value as an upright mark. All numbers
+/// in one unit, finite but for the upper end of the band, low < high; otherwise only the line is drawn. Made for heights
+/// of about 56 px and more.
+Picture draw_result_scale(double value, std::optional<Band> band, double accepted,
                           const ResultScaleLabels& labels, float width, float height, const TextMeasure& measure);
 
 }  // namespace overwater

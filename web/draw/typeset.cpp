@@ -73,8 +73,8 @@ public:
         case Kind::number:
         case Kind::unit:
         case Kind::words:
-        case Kind::operation: return text(f.text, Face::regular, size);
-        case Kind::variable: return text(f.text, Face::italic, size);
+        case Kind::operation: return text(f, Face::regular, size);
+        case Kind::variable: return text(f, Face::italic, size);
         case Kind::row: return row(f.children, size);
         case Kind::fraction:
             if (f.children.size() == 2) return fraction(f, size);
@@ -96,7 +96,9 @@ public:
 private:
     static float rule(float size) { return std::max(1.0f, std::round(size / 18)); }
 
-    Box text(const std::string& words, Face face, float size) const {
+    Box text(const Formula& f, Face face, float size) const {
+        const std::string& words = f.text;
+        const Ink ink = f.changed ? Ink::copper : ink_;
         Box box;
         const float whole = std::max(smallest_text, std::round(size));
         box.width = measure_.width(words, face, whole);
@@ -104,7 +106,12 @@ private:
         if (face == Face::italic) box.width += 0.06f * whole;
         box.ascent = ascender * whole;
         box.descent = descender * whole;
-        box.picture.text({0, 0}, words, ink_, face, whole);
+        box.picture.text({0, 0}, words, ink, face, whole);
+        if (f.changed) {
+            // Not by colour alone.
+            const float y = std::round(0.16f * whole);
+            box.picture.line({0, y}, {box.width, y}, ink, rule(1.5f * size));
+        }
         return box;
     }
 
@@ -215,9 +222,9 @@ private:
         const Box inside = set(f.children[0], size);
         Box box;
         if (inside.ascent < 1.1f * size && inside.descent < 0.5f * size) {
-            box.place(text("(", Face::regular, size), 0, 0);
+            box.place(text(Formula::leaf(Kind::words, "("), Face::regular, size), 0, 0);
             box.place(inside, box.width, 0);
-            box.place(text(")", Face::regular, size), box.width, 0);
+            box.place(text(Formula::leaf(Kind::words, ")"), Face::regular, size), box.width, 0);
             return box;
         }
         constexpr float pi = 3.14159265f;

@@ -16,7 +16,9 @@ struct Press {
     PageName page;
 };
 constexpr Press left_pages[] = {{"header.bench", "page.bench", PageName::bench},
-                                {"header.working", "page.working", PageName::working}};
+                                {"header.working", "page.working", PageName::working},
+                                {"header.how_sure", "page.how_sure", PageName::how_sure},
+                                {"header.gap", "page.gap", PageName::gap}};
 constexpr Press right_pages[] = {{"header.cautions", "page.cautions", PageName::cautions},
                                  {"header.conventions", "page.conventions", PageName::conventions},
                                  {"header.projector", "page.projector", PageName::projector}};

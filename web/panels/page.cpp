@@ -12,6 +12,8 @@ float draw_page(App& app, Ui& ui) {
     top += draw_notices(app, ui, top);
     switch (app.page()) {
         case PageName::working: draw_working_page(app, ui, top); break;
+        case PageName::how_sure: draw_how_sure_page(app, ui, top); break;
+        case PageName::gap: draw_gap_page(app, ui, top); break;
         case PageName::records: draw_records_page(app, ui, top); break;
         case PageName::cautions: draw_cautions_page(app, ui, top); break;
         case PageName::conventions: draw_conventions_page(app, ui, top); break;

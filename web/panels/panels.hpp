@@ -36,6 +36,10 @@ float draw_withheld(App& app, Ui& ui, Rect area);
 float draw_short_cautions(App& app, Ui& ui, Rect area);
 
 void draw_working_page(App& app, Ui& ui, float top);
+/// The doubt of the result: budget, trials, verdict, and what to improve first.
+void draw_how_sure_page(App& app, Ui& ui, float top);
+/// What would explain the difference from the accepted value.
+void draw_gap_page(App& app, Ui& ui, float top);
 void draw_records_page(App& app, Ui& ui, float top);
 /// The list of all records within `area.w`; returns the height taken.
 float draw_records_list(App& app, Ui& ui, Rect area);

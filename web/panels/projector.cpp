@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "web/app/app.hpp"
+#include "web/app/control_key.hpp"
 #include "web/draw/typeset.hpp"
 #include "web/panels/panels.hpp"
 #include "web/panels/wording.hpp"
@@ -60,8 +61,9 @@ private:
         Picture picture;
         float baseline = 0;
         if (step != nullptr) {
-            whole = Formula::of(Formula::Kind::row,
-                                {step->symbol, Formula::leaf(Formula::Kind::operation, "="), step->numbers});
+            Formula numbers = step->numbers;
+            if (const WorkingStep* before = step_before(output)) mark_changes(numbers, before->numbers);
+            whole = Formula::of(Formula::Kind::row, {step->symbol, Formula::leaf(Formula::Kind::operation, "="), numbers});
             picture = typeset(whole, px(28), Ink::text, ui_.measure(), &baseline);
         }
         const float result_room = px(240);
@@ -97,14 +99,82 @@ private:
             }
             return;
         }
-        const Type bold = type(29, Ink::text, Face::semibold);
         const std::string words = app_.shown(output);
+        const std::string was = words_before(output);
+        const bool changed = !was.empty() && was != words;
+        const Type bold = type(29, changed ? Ink::copper : Ink::text, Face::semibold);
         const float wide = ui_.text_width(words, bold) + 4;
-        ui_.output(key + ".value", {right - wide, middle - px(22), wide, px(44)}, words, step_name(app_, output), bold, Anchor::end);
+        const float up = changed ? px(13) : 0;
+        ui_.output(key + ".value", {right - wide, middle - px(22) - up, wide, px(44)}, words, step_name(app_, output), bold, Anchor::end);
+        if (!changed) return;
+        const Type small = type(22, Ink::soft);
+        const std::string before = app_.say(Message{"projector.was"}.text("value", was));
+        const float before_width = ui_.text_width(before, small) + 4;
+        ui_.text(key + ".was", {right - before_width, middle + px(6), before_width, 0}, before, small, Anchor::end);
+    }
+
+    /// The step as it was before a reading was changed here; nothing where none was.
+    const WorkingStep* step_before(Output output) const {
+        return app_.projector_before() == nullptr ? nullptr : app_.projector_before()->step(output);
+    }
+    std::string words_before(Output output) const {
+        const WorkingStep* step = step_before(output);
+        if (step == nullptr) return {};
+        return app_.language().with_unit(
+            format_fixed(in_unit(output, step->value, step->unit), step->shown_decimals, app_.language().decimal_sign()),
+            step->unit);
+    }
+
+    /// One reading at a time, chosen from those that were put down.
+    float changes(float top) {
+        const float tall = std::max(px(48), 44.0f);
+        const Type words = type(22);
+        Flow flow(margin_, top, inner(), tall + px(8), px(12));
+        const std::string label = app_.say("projector.reading");
+        const float label_width = ui_.text_width(label, words) + 4;
+        const Rect label_rect = flow.next(label_width);
+        ui_.label("projector.field.label", "projector.field", {label_rect.x, label_rect.y, label_width, tall}, label, words);
+        Ui::Choice choice;
+        float widest = 0;
+        for (std::size_t i = 0; i < static_cast<std::size_t>(first_choice); ++i) {
+            const auto field = static_cast<Field>(i);
+            if (app_.entry(field).text.empty()) continue;
+            const std::string name = app_.say("field." + std::string(name_of(field)));
+            widest = std::max(widest, ui_.text_width(name, type(24)));
+            choice.options.emplace_back(std::string(name_of(field)), name);
+        }
+        const Field field = app_.projector_field();
+        choice.chosen = name_of(field);
+        choice.size = px(24);
+        const Rect list = flow.next(std::min(widest + px(60), inner() * 0.6f));
+        ui_.select("projector.field", {list.x, list.y, list.w, tall}, choice);
+        Ui::Field about;
+        about.value = app_.entry(field).text;
+        about.name = app_.say("field." + std::string(name_of(field)));
+        about.size = px(24);
+        const Rect box = flow.next(px(170));
+        ui_.field(key_of_control(field), {box.x, box.y, box.w, tall}, about);
+        const UnitId unit = app_.assessment().readings[field].unit;
+        const std::string symbol(info(unit).symbol);
+        const float symbol_width = ui_.text_width(symbol, words) + 4;
+        const Rect sign = flow.next(symbol_width);
+        if (!symbol.empty()) ui_.text("projector.unit", {sign.x, sign.y + (tall - Ui::line_height(words)) / 2, symbol_width, 0}, symbol, words);
+        if (app_.projector_before() != nullptr) {
+            const std::string forget = app_.say("projector.forget");
+            const Rect rect = flow.next(ui_.text_width(forget, words) + px(24));
+            if (ui_.button("projector.forget", {rect.x, rect.y, rect.w, tall}, forget, Ui::ButtonLook::framed, false, {}, px(22))) {
+                app_.projector_forget_marks();
+            }
+        }
+        return flow.bottom() - top;
     }
 
     void foot(std::size_t step) {
         const float tall = std::max(px(44), 44.0f);
+        if (app_.projector_changes()) {
+            y_ += px(14);
+            y_ += changes(std::max(y_, ui_.height() - 2 * tall - px(34)));
+        }
         const float top = std::max(y_ + px(16), ui_.height() - tall - px(12));
         Flow flow(margin_ - px(8), top, inner(), tall, px(10));
         const auto press = [&](std::string_view key, bool possible) {
@@ -116,6 +186,7 @@ private:
         };
         if (press("projector.back", step > 0 || app_.projector_shows())) app_.projector_go(-1);
         if (press("projector.next", step + 1 < steps_.size() || !app_.projector_shows())) app_.projector_go(1);
+        if (press(app_.projector_changes() ? "projector.done" : "projector.changes", true)) app_.projector_toggle_changes();
         if (press("projector.leave", true)) app_.leave_projector();
         const std::string count = app_.say(Message{"projector.count"}
                                                .text("step", std::to_string(step + 1))

@@ -4,6 +4,7 @@
 #include "web/app/app.hpp"
 #include "web/draw/result_pictures.hpp"
 #include "web/draw/typeset.hpp"
+#include "web/panels/doubt_words.hpp"
 #include "web/panels/panels.hpp"
 #include "web/panels/working_rows.hpp"
 #include "web/panels/wording.hpp"
@@ -72,13 +73,37 @@ private:
         }
         const Type large{Face::semibold, 52, Ink::text};
         const Type unit{Face::regular, 24, Ink::soft};
-        const std::string number = app_.shown_number(wanted_);
+        const Certainty& certainty = app_.certainty();
+        const bool by_doubt = app_.record().conventions.headline == Conventions::Headline::uncertainty &&
+                              certainty.known() && certainty.verdict().shows_plus_minus;
+        const std::string number = by_doubt ? to_its_doubt(app_, certainty.budget(), certainty.budget().value)
+                                            : app_.shown_number(wanted_);
         const float width = ui_.draw_text({area_.x, y_}, number, large);
         const std::string_view symbol = info(UnitId::litre_per_mole).symbol;
         const float unit_width = ui_.draw_text({area_.x + width + 12, y_ + 24}, symbol, unit);
         ui_.output("result.headline", {area_.x, y_, width + 12 + unit_width, 56}, {}, name, large);
-        ui_.amend_value(app_.shown(wanted_));
+        ui_.amend_value(by_doubt ? to_its_doubt_with_unit(app_, certainty.budget(), certainty.budget().value)
+                                 : app_.shown(wanted_));
+        doubt_beside(width + 12 + unit_width + 20);
         y_ += 60;
+    }
+
+    /// The doubt on the number's own line, or below it where there is no room. It leads to where it comes from.
+    void doubt_beside(float after) {
+        const std::string words = app_.certainty().known() ? doubt_beside_value(app_, app_.certainty()) : std::string();
+        if (words.empty()) return;
+        constexpr float size = 20;
+        const Type type{Face::regular, size, Ink::copper};
+        const float wide = std::ceil(ui_.text_width(words, type)) + 4;
+        const bool beside = after + wide <= area_.w;
+        if (!beside) y_ += 56;
+        const float tall = ui_.touch() ? 44.0f : 30.0f;
+        const Rect rect{beside ? area_.x + after : area_.x, beside ? y_ + 38 - tall / 2 : y_, wide, tall};
+        if (ui_.button("result.doubt", rect, words, Ui::ButtonLook::link, false,
+                       app_.say(Message{"results.doubt"}.text("doubt", words)), size)) {
+            app_.go(PageName::how_sure);
+        }
+        if (!beside) y_ += tall - 56;
     }
 
     void comparison() {
@@ -88,25 +113,47 @@ private:
         if (!found || !accepted || !error) return;
         const auto litres = [](double v) { return from_base(v, UnitId::litre_per_mole); };
         const WorkingStep* step = app_.working().step(wanted_);
+        const Certainty& certainty = app_.certainty();
+        const Verdict& verdict = certainty.verdict();
+        const bool banded = certainty.known() && (verdict.shows_plus_minus || verdict.by_monte_carlo);
+        const int decimals = banded ? decimals_of_doubt(app_, certainty.budget()) : step->shown_decimals;
         const std::string accepted_number =
-            format_fixed(litres(*accepted), std::max(step->shown_decimals, 2), app_.language().decimal_sign());
+            format_fixed(litres(*accepted), std::max(decimals, 2), app_.language().decimal_sign());
         ResultScaleLabels labels;
         labels.value = app_.shown_number(wanted_);
         labels.accepted = app_.say(Message{"results.accepted"}.text("value", accepted_number));
-        const Setup& setup = app_.assessment().measured.setup;
-        const std::string kind = setup.accepted_typed ? "typed" : setup.real_gas ? "real" : "ideal";
-        const std::string verdict =
-            app_.say(Message{*error < 0 ? "results.error_low" : "results.error_high"}
-                         .text("percent", percent_error_words(app_, *error, app_.record().conventions, 2))
-                         .text("accepted", app_.language().with_unit(accepted_number, UnitId::litre_per_mole))
-                         .text("kind", app_.say("results.accepted_kind." + kind)));
-        labels.description = verdict;
-        const Picture scale = draw_result_scale(litres(*found), std::nullopt, litres(*accepted), labels, area_.w, 62,
-                                                ui_.measure());
+        std::optional<Band> band;
+        if (banded) {
+            const CoverageInterval& interval = verdict.interval;
+            band = Band{litres(interval.low), interval.open_above ? without_end : litres(interval.high)};
+            labels.low = to_its_doubt(app_, certainty.budget(), interval.low);
+            if (!interval.open_above) labels.high = to_its_doubt(app_, certainty.budget(), interval.high);
+        }
+        const std::string words = comparison_words(*error, accepted_number);
+        labels.description = words;
+        const Picture scale =
+            draw_result_scale(litres(*found), band, litres(*accepted), labels, area_.w, 62, ui_.measure());
         ui_.picture("results.scale", {area_.x, y_}, scale);
         y_ += 68;
-        const Type type{Face::semibold, 16, Ink::text};
-        y_ += ui_.text("result.percent_error", {area_.x, y_, area_.w, 0}, verdict, type) + 12;
+        const bool inside = banded && verdict.kind == Verdict::Kind::inside;
+        const Type type{Face::semibold, 16, inside ? Ink::good : Ink::text};
+        y_ += ui_.text("result.percent_error", {area_.x, y_, area_.w, 0}, words, type) + 12;
+        const std::string caution = caution_words(app_, certainty);
+        if (!caution.empty()) {
+            y_ += ui_.text("result.caution", {area_.x, y_ - 6, area_.w, 0}, caution, {Face::regular, 14, Ink::warning}) + 6;
+        }
+    }
+
+    /// Inside or outside the interval; without one only how far off.
+    std::string comparison_words(double error, const std::string& accepted_number) const {
+        const std::string verdict = verdict_words(app_, app_.certainty());
+        if (!verdict.empty()) return verdict;
+        const Setup& setup = app_.assessment().measured.setup;
+        const std::string kind = setup.accepted_typed ? "typed" : setup.real_gas ? "real" : "ideal";
+        return app_.say(Message{error < 0 ? "results.error_low" : "results.error_high"}
+                            .text("percent", percent_error_words(app_, error, app_.record().conventions, 2))
+                            .text("accepted", app_.language().with_unit(accepted_number, UnitId::litre_per_mole))
+                            .text("kind", app_.say("results.accepted_kind." + kind)));
     }
 
     /// All runs side by side, their mean and range, and what is odd between them.
