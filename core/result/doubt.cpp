@@ -22,7 +22,7 @@ constexpr double acid_label = 0.05;                   // of the concentration: c
 constexpr double mean_of_layer = 15.0;                // K
 // Stated for the saturation pressure of IAPWS-IF97 (R7-97): from memory.
 constexpr double vapour_formula = 0.00025;
-constexpr double table_step = 0.1 * 133.322;          // Pa: tables give tenths of a torr
+constexpr double table_step = 0.1 * torr.factor;          // Pa: tables give tenths of a torr
 // Between the equator and a pole at sea level: 9.780 to 9.832 m/s² (WGS84), about the standard 9.80665.
 constexpr double gravity_half_width = 0.0264;
 // Young-Laplace holds for clean glass; grease lowers the ring by up to a fifth: from memory.
@@ -172,7 +172,8 @@ private:
                      chosen != nullptr ? DoubtFrom::instrument : DoubtFrom::assumed, tube->limit_shape, tube->limit);
             }
         }
-        if (setup().closed_end != ClosedEnd::largest || setup().start == Start::reading) return;
+        // With a start reading the end space counts only as far as the gas in it was under another pressure then.
+        if (setup().closed_end != ClosedEnd::largest) return;
         if (there(Field::end_space)) {
             by_instrument(Input::end_space);
         } else {

@@ -57,6 +57,13 @@ std::string to_its_doubt_with_unit(const App& app, const Budget& budget, double 
     return app.language().with_unit(to_its_doubt(app, budget, si), unit_of_budget(app, budget));
 }
 
+std::string expanded_words(const App& app, const Budget& budget) {
+    const UnitId unit = unit_of_budget(app, budget);
+    const double rounded = rounded_uncertainty(difference_in(budget.expanded, unit));
+    return app.language().with_unit(format_fixed(rounded, decimals_of_doubt(app, budget), app.language().decimal_sign()),
+                                    unit);
+}
+
 std::string interval_words(const App& app, const Budget& budget, const CoverageInterval& interval) {
     const std::string low = to_its_doubt(app, budget, interval.low);
     if (interval.open_above) {
@@ -71,7 +78,7 @@ std::string doubt_beside_value(const App& app, const Certainty& certainty) {
     const Verdict& verdict = certainty.verdict();
     const bool even = std::fabs(budget.offset) < 0.05 * budget.expanded;
     if (even && verdict.shows_plus_minus && !verdict.by_monte_carlo) {
-        return app.say(Message{"doubt.plus_minus"}.text("value", to_its_doubt_with_unit(app, budget, budget.expanded)));
+        return app.say(Message{"doubt.plus_minus"}.text("value", expanded_words(app, budget)));
     }
     // Without a denominator the linear interval says nothing, so nothing is said until the trials are done.
     if (!verdict.shows_plus_minus && !verdict.by_monte_carlo) return {};

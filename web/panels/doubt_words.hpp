@@ -16,6 +16,9 @@ int decimals_of_doubt(const App& app, const Budget& budget);
 std::string to_its_doubt(const App& app, const Budget& budget, double si);
 std::string to_its_doubt_with_unit(const App& app, const Budget& budget, double si);
 
+/// U itself, rounded as in GUM 7.2.6, with its unit.
+std::string expanded_words(const App& app, const Budget& budget);
+
 /// "22.47 to 22.76 L/mol", or "above 11 L/mol".
 std::string interval_words(const App& app, const Budget& budget, const CoverageInterval& interval);
 /// "± 0.14 L/mol" where the interval lies evenly about the value and may be used, else "22.47 to 22.76 L/mol at 95 %".

@@ -96,7 +96,7 @@ private:
         } else if (std::fabs(budget.offset) < 0.05 * budget.expanded && !verdict.by_monte_carlo) {
             words = app_.say(Message{"sure.value_even"}
                                  .text("value", to_its_doubt(app_, budget, budget.value))
-                                 .text("expanded", with_unit(certainty, budget.expanded)));
+                                 .text("expanded", expanded_words(app_, budget)));
         } else {
             words = app_.say(Message{"sure.value"}
                                  .text("value", with_unit(certainty, budget.value))
@@ -152,7 +152,7 @@ private:
         Message message{finite ? "sure.combined" : "sure.combined_infinite"};
         message.text("u", u_words)
             .text("k", format_fixed(budget.k, 2, app_.language().decimal_sign()))
-            .text("expanded", with_unit(certainty, budget.expanded));
+            .text("expanded", expanded_words(app_, budget));
         if (finite) message.text("degrees", format_fixed(std::floor(budget.degrees), 0, app_.language().decimal_sign()));
         y_ += ui_.text("sure.combined", {area_.x, y_, area_.w, 0}, app_.say(message), Type{});
     }
