@@ -83,6 +83,8 @@ struct Explanation {
     Cause cause = Cause::count;
     double size = 0;  ///< that it would need to have alone, base unit, 0 or more; the largest tried where impossible
     double share = 0; ///< of the difference that its usual size explains, 0 to 1
+    double usual = 0;    ///< as in CauseInfo, for this run and its instruments
+    double largest = 0;  ///< as in CauseInfo, for this run and its instruments
     Plausibility plausibility = Plausibility::impossible;
 };
 

@@ -1,0 +1,230 @@
+#include <algorithm>
+#include <cmath>
+
+#include "core/explain/cause_model.hpp"
+#include "core/matter/water.hpp"
+#include "core/quantity/units.hpp"
+
+/// Which causes a run can have, and how far they go in it.
+
+namespace overwater {
+
+namespace {
+
+constexpr double no_limit = 100;  ///< times the run's own: enough for any difference
+
+/// Pressures that a weather report gives on most days, and on any (from memory).
+constexpr double usual_report_low = 1000 * hectopascal.factor;
+constexpr double usual_report_high = 1030 * hectopascal.factor;
+constexpr double report_low = 970 * hectopascal.factor;
+constexpr double report_high = 1050 * hectopascal.factor;
+/// Height that goes unnoticed where the pressure does not look like a report's.
+constexpr double low_place = 100;
+/// No bench lies higher.
+constexpr double highest_bench = 5500;
+/// No tube is longer, m.
+constexpr double longest_tube = 1;
+/// Nobody teaches in a colder room, °C (from memory).
+constexpr double coldest_room = 12;
+/// An end space that nobody measured: 1 to 4 mL beyond the last mark are usual (common practice, no source).
+constexpr double end_space_usual = 4 * millilitre.factor;
+constexpr double end_space_largest = 6 * millilitre.factor;
+/// The meniscus in tubes of 50 mL, and from 75 mL on in those of 100 mL (method.md, section 1).
+constexpr double small_tube = 75 * millilitre.factor;
+constexpr double small_tube_meniscus = 0.25 * millilitre.factor;
+/// Less acid than twice what is needed: the last metal may not dissolve.
+constexpr double enough_acid = 2;
+
+class Run {
+public:
+    explicit Run(const Assessment& assessment)
+        : all_(assessment), in_(assessment.measured), setup_(assessment.measured.setup) {}
+
+    bool has_result() const { return result_of(bench_of(all_)).has_value(); }
+    bool inverted() const { return setup_.closed_end == ClosedEnd::largest; }
+    bool start_read() const { return setup_.start == Start::reading; }
+    bool converted() const { return setup_.converted; }
+    /// Vapour and pressure of the gas are known, so that its state can be another one.
+    bool state_known() const { return all_.has(Output::molar_volume_standard); }
+    bool level_taken() const { return setup_.liquid_stands == LiquidStands::level; }
+    bool read_at_bench() const { return setup_.pressure_kind == PressureKind::at_the_bench; }
+    bool looked_up() const { return setup_.vapour == VapourFrom::looked_up; }
+    bool vapour_subtracted() const { return setup_.vapour != VapourFrom::not_subtracted; }
+    bool by_ribbon() const { return setup_.mass_from == MassFrom::ribbon; }
+    /// More metal than acid: the metal's mass does not count.
+    bool acid_sets_gas() const {
+        return setup_.acid_limits && all_.has(Output::acid_excess) && all_.outcome[Output::acid_excess] < 1;
+    }
+    bool acid_may_be_short() const {
+        if (!all_.readings.metal) return false;
+        if (reaction(*all_.readings.metal, all_.readings.acid.value_or(Acid::hydrochloric)).with_water) return false;
+        return !all_.has(Output::acid_excess) || all_.outcome[Output::acid_excess] < enough_acid;
+    }
+    bool mercury_column() const {
+        const UnitId unit = all_.readings[Field::barometer].unit;
+        return unit == UnitId::torr || unit == UnitId::millimetre_of_mercury || unit == UnitId::inch_of_mercury;
+    }
+    bool ring_taken_off() const { return setup_.ring_known; }
+    bool end_space_measured() const {
+        return setup_.present.has(Field::end_space) && in_[Input::end_space] > 0;
+    }
+
+    double gas() const { return all_.outcome[Output::gas_volume]; }
+    double number(Input input) const { return in_[input]; }
+    double weighed() const {
+        return setup_.mass_from == MassFrom::weighed ? in_[Input::mass_of_metal] : all_.outcome[Output::mass];
+    }
+    /// Scale on the closed side of the meniscus, and on the open side; the latter may be unknown.
+    double scale_above() const {
+        return inverted() ? in_[Input::tube_capacity] - in_[Input::scale_reading] : in_[Input::scale_reading];
+    }
+    double scale_below() const {
+        if (inverted()) return in_[Input::scale_reading];
+        const bool known = setup_.present.has(Field::tube_capacity);
+        return known ? in_[Input::tube_capacity] - in_[Input::scale_reading] : no_limit * gas();
+    }
+    /// What the convention's rounding adds to the molar mass.
+    double molar_mass_added() const {
+        const auto metal = all_.readings.metal;
+        return metal ? in_[Input::molar_mass] - molar_mass_of(*metal).si() : 0.0;
+    }
+    double height() const { return in_[Input::height_above_sea_level]; }
+    bool height_typed() const { return setup_.present.has(Field::height_above_sea_level); }
+
+private:
+    const Assessment& all_;
+    const Measured<double>& in_;
+    const Setup& setup_;
+};
+
+using Maybe = std::optional<Reach>;
+
+/// A volume of gas counted too much or too little.
+Reach volume(Cause cause, const Run& run) {
+    const CauseInfo& usual = info(cause);
+    return {usual.raises, usual.lowers, usual.usual, usual.largest, run.gas(), no_limit * run.gas()};
+}
+
+Reach with_limits(Cause cause, double raising, double lowering) {
+    const CauseInfo& usual = info(cause);
+    return {usual.raises, usual.lowers, usual.usual, usual.largest, raising, lowering};
+}
+
+Maybe only_if(bool possible, const Reach& reach) { return possible ? Maybe(reach) : std::nullopt; }
+
+Maybe meniscus(const Run& run) {
+    if (!run.inverted() || run.start_read() || run.ring_taken_off()) return std::nullopt;
+    Reach reach = volume(Cause::meniscus, run);
+    const bool small = run.number(Input::tube_capacity) <= small_tube;
+    reach.largest = small ? small_tube_meniscus : info(Cause::meniscus).largest;
+    // Water wets the glass of every tube, so that the whole ring is usual.
+    reach.usual = reach.largest;
+    return reach;
+}
+
+Maybe end_space(const Run& run) {
+    if (!run.inverted() || run.start_read()) return std::nullopt;
+    Reach reach = volume(Cause::end_space_off, run);
+    reach.most_raising = std::min(reach.most_raising, run.number(Input::end_space));
+    if (!run.end_space_measured()) {
+        reach.raises = false;
+        reach.usual = end_space_usual;
+        reach.largest = end_space_largest;
+    }
+    return reach;
+}
+
+Maybe scale_misread(const Run& run) {
+    Reach reach = volume(Cause::scale_misread, run);
+    reach.most_raising = std::min(reach.most_raising, run.scale_above());
+    reach.most_lowering = run.scale_below();
+    return reach;
+}
+
+/// The liquid that was hot stood in a room: the colder that would have been, the less this is the reason.
+Maybe hot_liquid(const Run& run) {
+    const double celsius = run.number(Input::temperature);
+    if (!run.converted() || celsius <= coldest_room) return std::nullopt;
+    Reach reach = with_limits(Cause::hot_liquid, 0, celsius);
+    reach.largest = std::min(reach.largest, celsius - coldest_room);
+    reach.usual = std::min(reach.usual, reach.largest);
+    return reach;
+}
+
+Maybe sea_level(const Run& run) {
+    const double pressure = run.number(Input::barometer);
+    if (!run.converted() || !run.read_at_bench() || pressure < report_low || pressure > report_high) {
+        return std::nullopt;
+    }
+    Reach reach = with_limits(Cause::sea_level_pressure, highest_bench, 0);
+    if (pressure < usual_report_low || pressure > usual_report_high) reach.usual = low_place;
+    if (!run.height_typed()) return reach;
+    if (run.height() <= 0) return std::nullopt;
+    reach.largest = std::min(run.height(), highest_bench);
+    reach.usual = std::min(reach.usual, reach.largest);
+    return reach;
+}
+
+/// How far it is rounded is known: no other size is possible.
+Maybe molar_mass(const Run& run) {
+    const double added = run.molar_mass_added();
+    if (added == 0 || run.acid_sets_gas()) return std::nullopt;
+    const double size = std::fabs(added);
+    return Reach{added > 0, added < 0, size, size, size, size};
+}
+
+Maybe reach_in(const Run& run, Cause cause) {
+    const double celsius = run.number(Input::temperature);
+    const double hottest = water_vapour_pressure_range.highest - celsius;
+    const double pressure = run.number(Input::barometer);
+    switch (cause) {
+        case Cause::air_bubble: return only_if(!run.start_read(), volume(cause, run));
+        case Cause::gas_lost:
+        case Cause::drops_on_wall:
+        case Cause::tube_off: return volume(cause, run);
+        case Cause::meniscus: return meniscus(run);
+        case Cause::end_space_off: return end_space(run);
+        case Cause::scale_misread: return scale_misread(run);
+        case Cause::metal_left:
+        case Cause::oxide_coat: return only_if(!run.acid_sets_gas(), with_limits(cause, 0, 1));
+        case Cause::dissolved_gas: return with_limits(cause, 0, 1);
+        case Cause::acid_short: return only_if(run.acid_may_be_short(), with_limits(cause, 0, 1));
+        case Cause::wet_metal:
+            return only_if(!run.by_ribbon() && !run.acid_sets_gas(), with_limits(cause, 0, run.weighed()));
+        case Cause::balance_off:
+            return only_if(!run.by_ribbon() && !run.acid_sets_gas(),
+                           with_limits(cause, no_limit * run.weighed(), run.weighed()));
+        case Cause::ribbon_mass:
+            return only_if(run.by_ribbon() && !run.acid_sets_gas(), with_limits(cause, no_limit, 1));
+        case Cause::gas_warm: return only_if(run.state_known(), with_limits(cause, hottest, 0));
+        case Cause::hot_liquid: return hot_liquid(run);
+        case Cause::thermometer_off: return only_if(run.converted(), with_limits(cause, hottest, celsius));
+        case Cause::levels_not_equal:
+            return only_if(run.level_taken() && run.state_known(), with_limits(cause, longest_tube, longest_tube));
+        case Cause::level_misread:
+            return only_if(!run.level_taken() && run.converted(), with_limits(cause, longest_tube, longest_tube));
+        case Cause::barometer_off: return only_if(run.converted(), with_limits(cause, pressure, pressure));
+        case Cause::mercury_not_corrected:
+            return only_if(run.converted() && run.read_at_bench() && run.mercury_column(),
+                           with_limits(cause, pressure, 0));
+        case Cause::sea_level_pressure: return sea_level(run);
+        case Cause::vapour_wrong_row:
+            return only_if(run.converted() && run.looked_up(), with_limits(cause, celsius, hottest));
+        case Cause::acid_lowers_vapour:
+            return only_if(run.converted() && run.vapour_subtracted(), with_limits(cause, 0, 1));
+        case Cause::molar_mass_rounded: return molar_mass(run);
+        case Cause::count: break;
+    }
+    return std::nullopt;
+}
+
+}  // namespace
+
+std::optional<Reach> reach_of(const Assessment& assessment, Cause cause) {
+    const Run run(assessment);
+    return run.has_result() ? reach_in(run, cause) : std::nullopt;
+}
+
+bool applies(Cause cause, const Assessment& assessment) { return reach_of(assessment, cause).has_value(); }
+
+}  // namespace overwater
