@@ -59,7 +59,8 @@ void raise_inside(Bench& bench, double height) {
 }
 
 /// Another state of the gas than the one put down: it fills another volume. How much larger, the model says: the same
-/// volume of gas comes to less at standard conditions, by the same factor. Whatever the class subtracts, the gas is moist.
+/// volume of gas comes to less at standard conditions, by the same factor. The gas is moist,
+/// whatever the class subtracts.
 template <class Change>
 void expand(Bench& bench, Way way, Change change) {
     Bench as_put_down = bench;

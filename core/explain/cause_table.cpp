@@ -63,8 +63,8 @@ constexpr Row rows[] = {
     // Class B of a 50 mL burette, ISO 385:2005, table 1, and of a 50 mL cylinder, ISO 4788:2005 (from second-hand
     // copies).
     row(Cause::tube_off, UnitId::millilitre, both, 0.1 * mL, 1 * mL),
-    // Hydrogen at 1 atm in all of 50 mL of water, 2.5 % of a class amount: Sander, Compilation of Henry's law constants,
-    // v5.0.0 (2023). Only what the bubbles touch takes up gas, so less than 1 % (order of magnitude, own estimate).
+    // Hydrogen at 1 atm in all of 50 mL of water, 2.5 % of a class amount: Sander, Compilation of Henry's law
+    // constants, v5.0.0 (2023). Only what the bubbles touch takes up gas, so less than 1 % (order of magnitude, own estimate).
     row(Cause::dissolved_gas, UnitId::percent, only_down, 1 * percent, 2.5 * percent),
     // A school's barometer or a telephone: from memory. 1 atm put down in a deep low, 3 to 4 % off: seen.
     row(Cause::barometer_off, UnitId::hectopascal, both, 1 * hPa, 40 * hPa),

@@ -94,8 +94,8 @@ private:
         return !result || (too_high() ? *result <= accepted_ : *result >= accepted_);
     }
 
-    /// The result moves one way with the size, so halving finds it, to 1e-12 of itself. A difference that is mere rounding
-    /// needs next to nothing: there the halving stops.
+    /// The result moves one way with the size, so halving finds it, to 1e-12 of itself. A difference that is mere
+    /// rounding needs next to nothing: there the halving stops.
     double smallest_enough(Cause cause, double most) const {
         double low = 0;
         double high = most;
@@ -116,7 +116,7 @@ private:
     double accepted_;
 };
 
-/// The most plausible first; in a class, what is nearest to its usual size, and among the impossible what comes nearest.
+/// The most plausible first; among equals, what is nearest to its usual size; of the impossible, what comes nearest.
 bool before(const Explanation& one, const Explanation& other) {
     if (one.plausibility != other.plausibility) return one.plausibility < other.plausibility;
     if (one.plausibility == Plausibility::impossible) return one.share > other.share;

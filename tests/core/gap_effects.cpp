@@ -108,7 +108,8 @@ TEST_CASE("a ribbon of 1.1 g/m taken as 1.0 g/m raises the result by 10 percent"
 }
 
 TEST_CASE("a level difference of 100 mm that is read as nothing raises the result by 1 percent") {
-    const Sheet apart = invented_run().with({{Field::liquid_stands, "higher_inside"}, {Field::level_difference, "100"}});
+    const Sheet apart =
+        invented_run().with({{Field::liquid_stands, "higher_inside"}, {Field::level_difference, "100"}});
     CHECK(effect(apart, Cause::level_misread, 100 * mm) == doctest::Approx(1.0).epsilon(0.05));
     // Higher outside the pressure was greater than taken: too low.
     const Sheet outside = apart.with({{Field::liquid_stands, "higher_outside"}});

@@ -42,7 +42,8 @@ Sheet random_tube(Dice& dice, Sheet sheet) {
     }
     if (start == 1) sheet = sheet.with({{Field::starting_bubble, dice.text(0.2, 3).c_str()}});
     const unsigned level = dice.below(3);
-    sheet = sheet.with({{Field::liquid_stands, level == 0 ? "level" : level == 1 ? "higher_inside" : "higher_outside"}});
+    static constexpr std::array stands{"level", "higher_inside", "higher_outside"};
+    sheet = sheet.with({{Field::liquid_stands, stands[level]}});
     if (level != 0) sheet = sheet.with({{Field::level_difference, dice.text(0, 200).c_str()}});
     if (level != 0 && start < 2 && dice.yes()) {
         sheet = sheet.with({{Field::start_level_difference, dice.text(0, 300).c_str()}});
