@@ -48,6 +48,14 @@ constexpr Field bench_order[] = {Field::mass_of_metal,
                                  Field::own_vapour_pressure,
                                  Field::accepted_value};
 
+/// What another reading with the same instrument keeps: how it is read, not what was read.
+Entry without_numbers(Entry entry) {
+    entry.text.clear();
+    entry.repeats.clear();
+    entry.kept.clear();
+    return entry;
+}
+
 }  // namespace
 
 PageHandler& page_handler() {
@@ -99,6 +107,7 @@ void App::take(Record record, bool newer) {
     run_ = 0;
     own_room_ = false;
     open_details_.clear();
+    open_doubt_ = Field::count;
     restart_projector();
     own_celsius_text_.clear();
     own_pressure_text_.clear();
@@ -130,8 +139,8 @@ void App::add_run() {
     for (const auto& [field, entry] : record_.runs[run_].entries.all()) {
         if (is_choice(field)) {
             next.entries.edit(field).text = entry.text;
-        } else if (entry.unit != UnitId::none) {
-            next.entries.edit(field).unit = entry.unit;
+        } else if (Entry kept = without_numbers(entry); !kept.blank()) {
+            next.entries.edit(field) = std::move(kept);
         }
     }
     record_.runs.push_back(std::move(next));
@@ -269,6 +278,7 @@ void App::typed(const std::string& key, const std::string& text) {
         type_convention(std::string_view(key).substr(conventions.size()), text);
         return;
     }
+    if (doubt_changed(key, text)) return;
     const ControlField control = field_of_control(key);
     if (control.field != Field::count) change_entry(control.field, key, text, false);
 }
@@ -293,6 +303,7 @@ void App::chosen(const std::string& key, const std::string& value) {
         }
         return;
     }
+    if (doubt_changed(key, value)) return;
     const ControlField control = field_of_control(key);
     if (control.field != Field::count) change_entry(control.field, key, value, control.is_unit);
 }
@@ -302,8 +313,14 @@ void App::change_entry(Field field, const std::string& key, const std::string& t
     projector_note_change();
     before_change(key);
     Run& run = record_.runs[run_];
-    const bool own = !info(field).shared || own_room_ || !run.entries.at(field).blank();
+    const bool had_own = !run.entries.at(field).blank();
+    const bool own = !info(field).shared || own_room_ || had_own;
     Entries& sheet = own ? run.entries : record_.shared;
+    // Another room is read with the same instruments.
+    if (own && !had_own && info(field).shared && !is_choice(field)) {
+        sheet.edit(field) = without_numbers(record_.shared.at(field));
+        if (unit) sheet.edit(field).text = record_.shared.at(field).text;
+    }
     if (unit) {
         // Another unit re-reads the same text; it never converts what was typed.
         sheet.edit(field).unit = unit_by_key(text).value_or(UnitId::none);
@@ -317,6 +334,10 @@ void App::change_entry(Field field, const std::string& key, const std::string& t
             history.erase(history.end() - 2);
         }
     }
+    // What is cleared again hides the other room no longer.
+    if (own && info(field).shared && sheet.at(field) == without_numbers(record_.shared.at(field))) {
+        sheet.edit(field) = Entry{};
+    }
     sheet.tidy(field);
     after_change(key);
 }
@@ -329,6 +350,7 @@ void App::restore(std::optional<Undo::Place> place) {
     ++interaction_.write;
     const ControlField control = field_of_control(place->key);
     if (control.field != Field::count || place->key == "records.name") {
+        show_doubt_of(place->key);
         if (page_ != PageName::bench && control.field != Field::count) go(PageName::bench);
         if (place->key == "records.name") go(PageName::records);
         platform::focus(place->key, -1);

@@ -44,6 +44,8 @@ public:
     /// Whether what is typed for room and tube holds for the run at hand alone.
     bool own_room() const { return own_room_; }
     bool details_open(std::string_view group) const;
+    /// The reading below which its doubt can be changed; Field::count for none.
+    Field open_doubt() const { return open_doubt_; }
     const Working& working() const { return *working_; }
     /// Of the result of the run at hand.
     const Certainty& certainty() const { return certainty_; }
@@ -84,6 +86,7 @@ public:
     void go_to_run(std::size_t run);
     void set_own_room(bool own) { own_room_ = own; }
     void toggle_details(std::string_view group);
+    void toggle_doubt(Field field);
 
     // Keeping of records (keeping.cpp, files.cpp, tabs.cpp)
     /// Something that happened and is said until the next press of a button.
@@ -180,6 +183,10 @@ private:
     bool projector_key(const std::string& key);
     void projector_note_change();
     void restart_projector();
+    /// Puts down a part of a reading's doubt. False where the control holds none.
+    bool doubt_changed(const std::string& key, const std::string& text);
+    void show_doubt_of(const std::string& key);
+    void close_doubt();
     void change_entry(Field field, const std::string& key, const std::string& text, bool unit);
     void before_change(const std::string& key);
     void after_change(const std::string& key);
@@ -197,6 +204,7 @@ private:
     std::size_t run_ = 0;
     bool own_room_ = false;
     std::vector<std::string> open_details_;
+    Field open_doubt_ = Field::count;
     std::unique_ptr<Working> working_;
     Certainty certainty_;
     Certainty looked_at_;

@@ -51,11 +51,16 @@ bool App::handle(const Event& event) {
                 const bool on_button = event.text == "Space" && event.key.starts_with("projector.");
                 return !on_button && projector_key(event.text);
             }
-            if (event.text == "Enter" && field_of_control(event.key).field != Field::count) {
+            if (const ControlField control = field_of_control(event.key);
+                event.text == "Enter" && control.field != Field::count && control.part != ControlPart::doubt) {
                 // From reading to reading, past units and further choices.
                 const std::string next = ui_->next_field(event.key);
                 if (!next.empty()) platform::focus(next, -1);
                 return !next.empty();
+            }
+            if (event.text == "Escape" && page_ == PageName::bench && open_doubt_ != Field::count) {
+                close_doubt();
+                return true;
             }
             if (event.text == "Escape" && page_ != PageName::bench) {
                 go(PageName::bench);
