@@ -41,6 +41,18 @@ void read_half_width(TypedDoubt& doubt, const Reading& reading, const Entry& ent
     }
 }
 
+/// The reading farthest from the mean of the others.
+void find_odd_one(TypedDoubt& doubt, const std::vector<double>& values, double mean) {
+    const auto count = static_cast<double>(values.size());
+    for (const double value : values) {
+        // The mean of the others is (n mean - x) / (n - 1). Of two readings the later one is asked about.
+        const double by = std::fabs(value - mean) * count / (count - 1);
+        if (by < doubt.odd_by) continue;
+        doubt.odd_by = by;
+        doubt.odd = value;
+    }
+}
+
 /// Mean and scatter of a thing read several times.
 void read_repeats(Reading& reading, const Entry& entry, Measure measure) {
     std::vector<double> values{reading.base};
@@ -57,6 +69,7 @@ void read_repeats(Reading& reading, const Entry& entry, Measure measure) {
     reading.base = sample.mean;
     reading.doubt.count = static_cast<int>(sample.count);
     reading.doubt.of_mean = sample.of_mean;
+    find_odd_one(reading.doubt, values, sample.mean);
 }
 
 }  // namespace

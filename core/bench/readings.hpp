@@ -20,6 +20,8 @@ struct TypedDoubt {
     int count = 1;                     ///< how often the reading was taken, this one included
     double of_mean = 0;                ///< standard deviation of the mean of the readings, base
     int misread = 0;                   ///< further readings that are no number
+    double odd = 0;                    ///< of several readings the one farthest from the mean of the others, base
+    double odd_by = 0;                 ///< how far, base; 0 for a single reading
 };
 
 /// A typed reading understood. Where a thing was read several times, `base` is the mean of what was read.
@@ -55,6 +57,9 @@ Readings read_all(EntryOf entry_of) {
         const auto field = static_cast<Field>(i);
         readings.typed[i] = read_entry(field, entry_of(field));
     }
+    // One tube, one scale: what it is, is chosen at the scale reading.
+    readings.typed[static_cast<std::size_t>(Field::start_reading)].doubt.instrument =
+        instrument_by_key(Field::scale_reading, entry_of(Field::scale_reading).instrument);
     readings.metal = metal_by_key(entry_of(Field::metal).text);
     readings.acid = acid_by_key(entry_of(Field::acid).text);
     const std::string& end = entry_of(Field::number_at_closed_end).text;

@@ -8,6 +8,7 @@
 #include "core/matter/constants.hpp"
 #include "core/matter/elements.hpp"
 #include "core/matter/water.hpp"
+#include "core/quantity/gum.hpp"
 #include "core/quantity/number_format.hpp"
 #include "core/quantity/units.hpp"
 
@@ -76,14 +77,16 @@ private:
     void of_reading(Input input, double assumed, Shape assumed_shape) {
         const Reading& read = reading(field_of(input));
         const TypedDoubt& typed = read.doubt;
+        const double digit = widened(0.0, read) * per_base(input);
         if (typed.half_width) {
-            even(input, DoubtKind::reading, DoubtFrom::typed, typed.shape.value_or(Shape::rectangular), *typed.half_width);
+            even(input, DoubtKind::reading, DoubtFrom::typed, typed.shape.value_or(Shape::rectangular),
+                 *typed.half_width * per_base(input));
         } else if (typed.instrument != nullptr) {
-            const double wide = widened(typed.instrument->reading, read);
+            const double wide = std::max(typed.instrument->reading, digit);
             even(input, DoubtKind::reading, wide > typed.instrument->reading ? DoubtFrom::digits : DoubtFrom::instrument,
                  typed.shape.value_or(typed.instrument->reading_shape), wide);
         } else {
-            const double wide = widened(assumed, read);
+            const double wide = std::max(assumed, digit);
             even(input, DoubtKind::reading, wide > assumed ? DoubtFrom::digits : DoubtFrom::assumed,
                  typed.shape.value_or(assumed_shape), wide);
         }
@@ -93,8 +96,15 @@ private:
     void scatter(Input input) {
         const TypedDoubt& typed = reading(field_of(input)).doubt;
         if (typed.count < 2 || !(typed.of_mean > 0)) return;
-        row(input, DoubtKind::scatter, DoubtFrom::repeated, Shape::student, -typed.of_mean, typed.of_mean,
-            typed.count - 1);
+        const double of_mean = typed.of_mean * per_base(input);
+        row(input, DoubtKind::scatter, DoubtFrom::repeated, Shape::student, -of_mean, of_mean, typed.count - 1);
+    }
+
+    /// The end space may be water weighed: its kilograms in the cubic metres of the model.
+    double per_base(Input input) const {
+        if (input != Input::end_space) return 1.0;
+        const Reading& read = reading(Field::end_space);
+        return info(read.unit).measure == Measure::mass && read.base > 0 ? out_.measured[input] / read.base : 1.0;
     }
 
     void by_instrument(Input input) {
@@ -302,5 +312,18 @@ double widened(double half_width, const Reading& reading) {
 }
 
 Doubts doubts_of(const Assessment& assessment) { return Collector(assessment).collect(); }
+
+const Doubt* doubt_of_reading(const Doubts& doubts, Field field) {
+    for (const Doubt& doubt : doubts.all()) {
+        if (field_of(doubt.input) == field && doubt.kind == DoubtKind::reading) return &doubt;
+    }
+    return nullptr;
+}
+
+int decimals_of_half_width(double half_width) {
+    const int decimals = std::clamp(decimals_of_uncertainty(half_width, 1), 0, 12);
+    const double one = round_to_place(half_width, -decimals);
+    return std::fabs(one - half_width) < 1e-6 * half_width ? decimals : decimals + 1;
+}
 
 }  // namespace overwater

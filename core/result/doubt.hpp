@@ -68,6 +68,12 @@ struct Doubts {
 /// The doubts of a run. Readings that are not there have none.
 Doubts doubts_of(const Assessment& assessment);
 
+/// The doubt of how well the reading of `field` is read, or nothing where it has none.
+const Doubt* doubt_of_reading(const Doubts& doubts, Field field);
+/// Decimals that show a half-width as people write one: one significant digit, or two where one would change it
+/// (0.05 -> 2, 0.15 -> 2, 0.2667 -> 2). Above zero.
+int decimals_of_half_width(double half_width);
+
 /// Standard uncertainty of a deviation between `low` and `high` with this shape, about their middle (GUM 4.3.7, 4.3.9).
 double standard_uncertainty(Shape shape, double low, double high);
 

@@ -67,8 +67,9 @@ void add_sense_checks(Assessment& assessment) {
     check_digits(remarks);
     check_mass(remarks);
     check_acid(remarks);
-    // The last: it looks for a cause only where none was named above.
+    // It looks for a cause only where none was named above.
     check_result(remarks);
+    check_doubt(remarks);
 }
 
 }  // namespace overwater

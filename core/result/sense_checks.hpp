@@ -74,5 +74,6 @@ void check_digits(Remarks& remarks);
 void check_mass(Remarks& remarks);
 void check_acid(Remarks& remarks);
 void check_result(Remarks& remarks);
+void check_doubt(Remarks& remarks);
 
 }  // namespace overwater
