@@ -274,6 +274,12 @@ def glued(sources):
     return keys
 
 
+def instruments(sources):
+    """The keys of the instruments, from the rows of their tables."""
+    return sorted({texts(arguments)[0] for name in ("simple", "scale")
+                   for path, arguments in sources.calls(name, "core/bench/instrument") if texts(arguments)})
+
+
 def families(sources):
     """(required, possible): keys made at run time out of a beginning and a name."""
     fields, outputs = sources.names("field_names"), sources.names("output_names")
@@ -287,6 +293,8 @@ def families(sources):
     possible = {f"{key}.about" for key in required if re.fullmatch(r"conventions\.\w+", key)}
     for beginning, names, needed in (("field.", fields, True), ("output.", outputs, True),
                                      ("standard.", standards, True), ("conditions.", standards[:-1], True),
+                                     ("instrument.", instruments(sources), True),
+                                     ("shape.", sources.names("shape_names"), True),
                                      ("hint.", fields + ["start"], False), ("step.", outputs, False)):
         if beginning in used:
             (required if needed else possible).update(beginning + name for name in names)

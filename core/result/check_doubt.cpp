@@ -15,10 +15,10 @@ constexpr double hardly_so_small = 0.1;
 /// A further reading this many half-widths from the others is asked about.
 constexpr double far_out = 5;
 
-/// Adds a difference as a quantity of the reading's unit: 1 °C is 1.8 °F, wherever the two scales begin.
-void add_difference(Message& message, std::string_view name, double base, UnitId unit) {
-    const double zero = to_base(0.0, unit);
-    message.quantity(name, base + zero, unit, decimals_of_half_width(from_base(base + zero, unit)));
+/// A difference as a quantity is shown: 1 °C is 1.8 °F, wherever the two scales begin.
+double from_zero(double difference, UnitId unit) { return difference + to_base(0.0, unit); }
+int decimals_in(double difference, UnitId unit) {
+    return decimals_of_half_width(from_base(from_zero(difference, unit), unit));
 }
 
 bool says_anything(const Reading& reading) {
@@ -43,30 +43,30 @@ void text(Remarks& remarks, Field field) {
 /// `usual` is what would count if nothing had been typed.
 void size(Remarks& remarks, Field field, double usual) {
     const Reading& reading = remarks.reading(field);
+    const UnitId unit = reading.unit;
     const double typed = *reading.doubt.half_width;
     if (typed < hardly_so_small * usual) {
-        Message message{"check.doubt.small"};
-        add_difference(message, "doubt", typed, reading.unit);
-        add_difference(message, "usual", usual, reading.unit);
-        remarks.doubt(field, std::move(message));
+        remarks.doubt(field, Message{"check.doubt.small"}
+                                 .quantity("doubt", from_zero(typed, unit), unit, decimals_in(typed, unit))
+                                 .quantity("usual", from_zero(usual, unit), unit, decimals_in(usual, unit)));
     }
     // Where a scale begins somewhere by agreement, a small number is no small thing; nor is one read at the first mark.
-    const bool from_nothing = info(reading.unit).measure != Measure::temperature;
+    const bool from_nothing = info(unit).measure != Measure::temperature;
     if (from_nothing && typed > std::fabs(reading.base) && typed > usual) {
-        Message message{"check.doubt.large"};
-        add_difference(message, "doubt", typed, reading.unit);
-        remarks.doubt(field, std::move(message));
+        remarks.doubt(field, Message{"check.doubt.large"}.quantity("doubt", from_zero(typed, unit), unit,
+                                                                   decimals_in(typed, unit)));
     }
 }
 
 void odd_one(Remarks& remarks, Field field, double half_width) {
     const Reading& reading = remarks.reading(field);
-    if (!(half_width > 0) || reading.doubt.odd_by <= far_out * half_width) return;
-    Message message{"check.doubt.odd"};
-    message.quantity("odd", reading.doubt.odd, reading.unit, decimals_of(reading));
-    add_difference(message, "by", reading.doubt.odd_by, reading.unit);
-    add_difference(message, "doubt", half_width, reading.unit);
-    remarks.doubt(field, std::move(message));
+    const double by = reading.doubt.odd_by;
+    const UnitId unit = reading.unit;
+    if (!(half_width > 0) || by <= far_out * half_width) return;
+    remarks.doubt(field, Message{"check.doubt.odd"}
+                             .quantity("odd", reading.doubt.odd, unit, decimals_of(reading))
+                             .quantity("by", from_zero(by, unit), unit, decimals_in(by, unit))
+                             .quantity("doubt", from_zero(half_width, unit), unit, decimals_in(half_width, unit)));
 }
 
 /// The half-width of a reading in its own base: the model's, but for water weighed.
