@@ -66,6 +66,6 @@ struct Improvement {
     double expanded = 0;  ///< afterwards, SI unit of the output
 };
 /// Up to three ways, the most helpful first; a way that gains less than a twentieth is not offered.
-std::vector<Improvement> improvements(const Assessment& assessment, const Doubts& doubts, const Budget& budget);
+std::vector<Improvement> improvements(const Assessment& assessment, const Budget& budget);
 
 }  // namespace overwater

@@ -32,8 +32,7 @@ bool shrinks_with_gas(Input input) {
 
 class Finder {
 public:
-    Finder(const Assessment& assessment, const Doubts& doubts, const Budget& budget)
-        : all_(assessment), doubts_(doubts), budget_(budget) {}
+    Finder(const Assessment& assessment, const Budget& budget) : all_(assessment), budget_(budget) {}
 
     std::vector<Improvement> find() {
         for (const BudgetRow& row : budget_.rows) {
@@ -141,15 +140,14 @@ private:
     }
 
     const Assessment& all_;
-    const Doubts& doubts_;
     const Budget& budget_;
     std::vector<Improvement> found_;
 };
 
 }  // namespace
 
-std::vector<Improvement> improvements(const Assessment& assessment, const Doubts& doubts, const Budget& budget) {
-    return Finder(assessment, doubts, budget).find();
+std::vector<Improvement> improvements(const Assessment& assessment, const Budget& budget) {
+    return Finder(assessment, budget).find();
 }
 
 }  // namespace overwater

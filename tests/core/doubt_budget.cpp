@@ -142,7 +142,7 @@ TEST_CASE("an end space that nobody measured is 0 to 4 mL, and the trials decide
     CHECK(row->doubt.high == doctest::Approx(4e-6));
     CHECK(row->share > 0.8);
     CHECK(caution_of(sure.doubts, sure.slopes, budget) == Caution::one_input);
-    const auto ways = improvements(sure.assessment, sure.doubts, budget);
+    const auto ways = improvements(sure.assessment, budget);
     REQUIRE(!ways.empty());
     CHECK(ways.front().way == Improvement::Way::measure_it);
     CHECK(ways.front().input == Input::end_space);
@@ -159,7 +159,7 @@ TEST_CASE("a one-figure mass dominates, and a longer ribbon or a finer balance i
     CHECK(22.7 - scaled == doctest::Approx(16.65).epsilon(0.0005));
     CHECK(22.7 + scaled == doctest::Approx(28.75).epsilon(0.0005));
     CHECK(caution_of(sure.doubts, sure.slopes, budget) == Caution::one_input);
-    const auto ways = improvements(sure.assessment, sure.doubts, budget);
+    const auto ways = improvements(sure.assessment, budget);
     bool ribbon = false;
     bool balance = false;
     for (const Improvement& way : ways) {

@@ -220,6 +220,7 @@ void App::recompute() {
 }
 
 void App::settle_certainty() {
+    gap_is_known_ = false;
     const Output headline = headline_output(record_.conventions);
     certainty_.settle(assessment(), headline, true);
     if (looked_at_output_ == headline) looked_at_output_.reset();
@@ -242,8 +243,8 @@ bool App::run_trials() {
     // What is looked at comes first.
     if (looked_at_output_ && looked_at_.trials_wanted()) {
         looked_at_.run_trials(slice_ms);
-    } else {
-        certainty_.run_trials(slice_ms);
+    } else if (certainty_.run_trials(slice_ms)) {
+        gap_is_known_ = false;
     }
     return true;
 }

@@ -53,6 +53,8 @@ public:
     const Certainty& looked_at() const { return looked_at_output_ ? looked_at_ : certainty_; }
     Output output_looked_at() const;
     void look_at(Output output);
+    /// What would explain the result's difference from the accepted value; worked out once for each change.
+    const std::optional<Gap>& gap();
     /// The cause tried on the page `The gap`, and its size in its base unit.
     Cause tried_cause() const;
     double tried_size() const;
@@ -209,6 +211,8 @@ private:
     Certainty certainty_;
     Certainty looked_at_;
     std::optional<Output> looked_at_output_;
+    std::optional<Gap> gap_;
+    bool gap_is_known_ = false;
     Cause tried_cause_ = Cause::count;
     double tried_size_ = 0;
     Language language_;

@@ -8,6 +8,12 @@
 
 namespace overwater {
 
+const std::optional<Gap>& App::gap() {
+    if (!gap_is_known_) gap_ = gap_of(assessment(), certainty_.verdict());
+    gap_is_known_ = true;
+    return gap_;
+}
+
 Cause App::tried_cause() const {
     if (tried_cause_ != Cause::count && applies(tried_cause_, assessment())) return tried_cause_;
     for (std::size_t i = 0; i < cause_count; ++i) {

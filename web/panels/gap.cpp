@@ -35,7 +35,7 @@ public:
         area_ = {margin, top_ + 18, left, 0};
         y_ = area_.y;
         y_ += ui_.heading("gap.heading", 2, {area_.x, y_, area_.w, 0}, app_.say("gap.heading"), heading_type) + 6;
-        const auto gap = gap_of(app_.assessment(), app_.certainty().verdict());
+        const std::optional<Gap>& gap = app_.gap();
         if (!gap) {
             y_ += ui_.text("gap.waiting", {area_.x, y_, area_.w, 0}, app_.say(Message{"gap.waiting"}.text("state", state())),
                            small);
@@ -135,7 +135,7 @@ private:
             y = top + 2;
         }
         if (enough) {
-            const double largest = info(cause).largest / explanation.usual;
+            const double largest = explanation.largest / explanation.usual;
             ui_.draw_picture({x, y}, draw_need_bar(explanation.size / explanation.usual, largest,
                                                    static_cast<int>(explanation.plausibility), bar_width, 16));
             y += 20;

@@ -125,7 +125,7 @@ private:
     void improve(const Certainty& certainty) {
         y_ += ui_.heading("sure.improve", 3, {area_.x, y_, area_.w, 0}, app_.say("sure.improve"),
                           {Face::semibold, 16, Ink::text}) + 2;
-        const auto ways = improvements(app_.assessment(), certainty.doubts(), certainty.budget());
+        const auto ways = improvements(app_.assessment(), certainty.budget());
         if (ways.empty()) {
             y_ += ui_.text("sure.improve.none", {area_.x, y_, area_.w, 0}, app_.say("sure.improve_none"), Type{});
         }
