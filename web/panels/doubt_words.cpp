@@ -140,20 +140,26 @@ std::string verdict_words(const App& app, const Certainty& certainty) {
     const std::string_view key = verdict.kind == Verdict::Kind::inside           ? "verdict.inside"
                                  : verdict.kind == Verdict::Kind::found_too_high ? "verdict.found_too_high"
                                                                                  : "verdict.found_too_low";
+    Message message{key};
+    message.text("percent", percent_error_words(app, *error, app.record().conventions, 2));
+    if (verdict.kind != Verdict::Kind::inside) {
+        message.text("by", to_its_doubt_with_unit(app, budget, verdict.outside_by));
+    }
+    return app.say(message);
+}
+
+std::string accepted_words(const App& app, std::string_view key, const Budget& budget) {
+    const auto accepted = app.assessment().value(Output::accepted_value);
+    if (!accepted) return {};
     // Never fewer than two decimals: 22.7 would hide which accepted value it is.
     const UnitId unit = unit_of_budget(app, budget);
     const std::string number = format_fixed(from_base(*accepted, unit), std::max(2, decimals_of_doubt(app, budget)),
                                             app.language().decimal_sign());
     const Setup& setup = app.assessment().measured.setup;
     const std::string kind = setup.accepted_typed ? "typed" : setup.real_gas ? "real" : "ideal";
-    Message message{key};
-    message.text("accepted", app.language().with_unit(number, unit))
-        .text("kind", app.say("results.accepted_kind." + kind))
-        .text("percent", percent_error_words(app, *error, app.record().conventions, 2));
-    if (verdict.kind != Verdict::Kind::inside) {
-        message.text("by", to_its_doubt_with_unit(app, budget, verdict.outside_by));
-    }
-    return app.say(message);
+    return app.say(Message{key}
+                       .text("accepted", app.language().with_unit(number, unit))
+                       .text("kind", app.say("results.accepted_kind." + kind)));
 }
 
 std::string caution_words(const App& app, const Certainty& certainty) {

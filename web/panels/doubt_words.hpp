@@ -33,6 +33,8 @@ std::string doubt_source(const App& app, const Doubt& doubt);
 
 /// Does the accepted value lie inside, and by how much not. Empty where there is no accepted value or no interval.
 std::string verdict_words(const App& app, const Certainty& certainty);
+/// The accepted value to the place of the doubt, and of what kind, in the sentence of `key`; empty without one.
+std::string accepted_words(const App& app, std::string_view key, const Budget& budget);
 /// Why the linear interval is not used; empty where it is.
 std::string caution_words(const App& app, const Certainty& certainty);
 /// "A thermometer to 0.1 °C instead would bring ± 0.14 to ± 0.13 L/mol."

@@ -109,7 +109,9 @@ private:
         if (const std::string said = verdict_words(app_, certainty); !said.empty()) {
             const bool inside = verdict.kind == Verdict::Kind::inside;
             y_ += ui_.text("sure.verdict", {area_.x, y_, area_.w, 0}, said,
-                           {Face::semibold, 16, inside ? Ink::good : Ink::text}) + 4;
+                           {Face::semibold, 16, inside ? Ink::good : Ink::text}) + 2;
+            y_ += ui_.text("sure.accepted", {area_.x, y_, area_.w, 0}, accepted_words(app_, "sure.accepted", budget),
+                           about_type) + 4;
         }
         if (const std::string said = caution_words(app_, certainty); !said.empty()) {
             y_ += ui_.text("sure.caution", {area_.x, y_, area_.w, 0}, said, {Face::regular, 15, Ink::warning}) + 4;

@@ -131,6 +131,7 @@ private:
         }
         const std::string words = comparison_words(*error, accepted_number);
         labels.description = words;
+        if (banded) labels.description += ' ' + accepted_words(app_, "sure.accepted", certainty.budget());
         const Picture scale =
             draw_result_scale(litres(*found), band, litres(*accepted), labels, area_.w, 62, ui_.measure());
         ui_.picture("results.scale", {area_.x, y_}, scale);
