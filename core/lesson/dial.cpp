@@ -15,13 +15,13 @@ constexpr double grain = 1e-6;
 
 std::string_view eye_key(DialKind kind) {
     switch (kind) {
-        case DialKind::tube_scale: return "practice.eye.meniscus";
-        case DialKind::thermometer: return "practice.eye.thermometer";
-        case DialKind::barometer_dial: return "practice.eye.needle";
-        case DialKind::mercury_column: return "practice.eye.mercury";
-        case DialKind::ruler:
-        case DialKind::balance_display:
-        case DialKind::weather_report: break;
+    case DialKind::tube_scale: return "practice.eye.meniscus";
+    case DialKind::thermometer: return "practice.eye.thermometer";
+    case DialKind::barometer_dial: return "practice.eye.needle";
+    case DialKind::mercury_column: return "practice.eye.mercury";
+    case DialKind::ruler:
+    case DialKind::balance_display:
+    case DialKind::weather_report: break;
     }
     return "practice.eye.ruler";
 }

@@ -14,17 +14,16 @@
 namespace overwater {
 
 enum class DialKind : std::uint8_t {
-    tube_scale,       ///< the meniscus in the inverted tube
+    tube_scale,  ///< the meniscus in the inverted tube
     thermometer,
-    barometer_dial,   ///< a needle before a round scale
+    barometer_dial,  ///< a needle before a round scale
     mercury_column,
     ruler,
     balance_display,  ///< shows digits
     weather_report    ///< prints digits
 };
-inline constexpr std::array<std::string_view, 7> dial_kind_names{"tube_scale",     "thermometer", "barometer_dial",
-                                                                 "mercury_column", "ruler",       "balance_display",
-                                                                 "weather_report"};
+inline constexpr std::array<std::string_view, 7> dial_kind_names{
+    "tube_scale", "thermometer", "barometer_dial", "mercury_column", "ruler", "balance_display", "weather_report"};
 constexpr std::string_view name_of(DialKind kind) { return dial_kind_names[static_cast<std::size_t>(kind)]; }
 
 /// One instrument of a practice run. The numbers are in `unit`.
@@ -33,8 +32,8 @@ struct Dial {
     int run = -1;                        ///< index of the run; -1: of all runs
     DialKind kind = DialKind::tube_scale;
     UnitId unit = UnitId::none;
-    double low = 0;   ///< first numbered mark of what is drawn; in a tube of either kind the number 0
-    double high = 0;  ///< last numbered mark
+    double low = 0;                 ///< first numbered mark of what is drawn; in a tube of either kind the number 0
+    double high = 0;                ///< last numbered mark
     double division = 0;            ///< from one line to the next; for digits, one of the last digit
     int divisions_per_number = 10;  ///< a number stands at `low` and at every so many lines
     int number_decimals = 0;        ///< of the numbers on the scale
@@ -69,8 +68,9 @@ struct EyePlace {
 /// For dials with a scale.
 EyePlace eye_place(const Dial& dial);
 
-/// What an eye sees, for the description of the picture: the numbered marks on both sides, the divisions between them and
-/// the place in divisions and tenths - not the reading. A display is said as it stands, since it shows the digits.
+/// What an eye sees, for the description of the picture: the numbered marks on both sides, the divisions between them
+/// and the place in divisions and tenths - not the reading. A display is said as it stands, since it shows the
+/// digits.
 Message eye_words(const Dial& dial);
 
 }  // namespace overwater

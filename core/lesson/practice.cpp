@@ -42,37 +42,37 @@ Dial digits(Field field, DialKind kind, UnitId unit, int decimals, int steps) {
 Dial barometer(PressureShown shown, int steps) {
     constexpr Field field = Field::barometer;
     switch (shown) {
-        case PressureShown::aneroid_kilopascal:
-            return scale(field, DialKind::barometer_dial, UnitId::kilopascal, 94, 106, 1, 2, steps);
-        case PressureShown::aneroid_inch: {
-            Dial dial = scale(field, DialKind::barometer_dial, UnitId::inch_of_mercury, 28, 31.5, 5, 3, steps);
-            dial.number_decimals = 1;
-            return dial;
-        }
-        case PressureShown::mercury_column:
-            return scale(field, DialKind::mercury_column, UnitId::millimetre_of_mercury, 700, 800, 1, 1, steps);
-        case PressureShown::report_hectopascal:
-            return digits(field, DialKind::weather_report, UnitId::hectopascal, 1, steps);
-        case PressureShown::report_inch:
-            return digits(field, DialKind::weather_report, UnitId::inch_of_mercury, 2, steps);
-        case PressureShown::aneroid_hectopascal: break;
+    case PressureShown::aneroid_kilopascal:
+        return scale(field, DialKind::barometer_dial, UnitId::kilopascal, 94, 106, 1, 2, steps);
+    case PressureShown::aneroid_inch: {
+        Dial dial = scale(field, DialKind::barometer_dial, UnitId::inch_of_mercury, 28, 31.5, 5, 3, steps);
+        dial.number_decimals = 1;
+        return dial;
+    }
+    case PressureShown::mercury_column:
+        return scale(field, DialKind::mercury_column, UnitId::millimetre_of_mercury, 700, 800, 1, 1, steps);
+    case PressureShown::report_hectopascal:
+        return digits(field, DialKind::weather_report, UnitId::hectopascal, 1, steps);
+    case PressureShown::report_inch: return digits(field, DialKind::weather_report, UnitId::inch_of_mercury, 2, steps);
+    case PressureShown::aneroid_hectopascal: break;
     }
     return scale(field, DialKind::barometer_dial, UnitId::hectopascal, 940, 1060, 1, 1, steps);
 }
 
 std::string_view barometer_name(PressureShown shown) {
     switch (shown) {
-        case PressureShown::mercury_column: return "mercury_barometer";
-        case PressureShown::report_hectopascal:
-        case PressureShown::report_inch: return "weather_report";
-        default: return "aneroid_barometer";
+    case PressureShown::mercury_column: return "mercury_barometer";
+    case PressureShown::report_hectopascal:
+    case PressureShown::report_inch: return "weather_report";
+    default: return "aneroid_barometer";
     }
 }
 
 /// Builds what the student gets and, beside it, what a perfect reader makes of it.
 class Builder {
 public:
-    Builder(const PracticeSettings& settings, PracticeRun& out) : out_(out), b_(draw_bench(settings)), shown_(shown_on(b_)) {}
+    Builder(const PracticeSettings& settings, PracticeRun& out)
+        : out_(out), b_(draw_bench(settings)), shown_(shown_on(b_)) {}
 
     void build() {
         out_.record.runs.assign(b_.runs.size(), Run{});

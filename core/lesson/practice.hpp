@@ -27,8 +27,8 @@ struct PracticeRun {
     /// What the student gets: invented, with its code and conventions, tube, metal, acid and so on as entries; the
     /// readings to be taken are without text.
     Record record;
-    std::vector<Dial> dials;  ///< in the order of the bench; those of all runs first, then run by run
-    Record truth;             ///< the same record as a perfect reader would fill it in
+    std::vector<Dial> dials;           ///< in the order of the bench; those of all runs first, then run by run
+    Record truth;                      ///< the same record as a perfect reader would fill it in
     std::vector<Assessment> expected;  ///< of the truth, run by run
     std::optional<Mishap> mishap;
 };

@@ -8,8 +8,8 @@
 #include "core/lesson/practice_code.hpp"
 #include "core/matter/reaction.hpp"
 
-/// What stands on the bench of a practice run, all of it whole numbers from the generator, and what the instruments then
-/// show. Rules of generator version 1; practice.md says when they may change (never).
+/// What stands on the bench of a practice run, all of it whole numbers from the generator, and what the instruments
+/// then show. Rules of generator version 1; practice.md says when they may change (never).
 
 namespace overwater {
 
@@ -88,15 +88,15 @@ PracticeBench draw_bench(const PracticeSettings& settings);
 
 /// What the instruments of one run show, in steps of a tenth of a division.
 struct ShownRun {
-    int scale = 0;        ///< 0.01 mL, a multiple of the tube's step
-    int start_scale = 0;  ///< 0.01 mL
-    int level = 0;        ///< 0.1 mm
-    int start_level = 0;  ///< 0.1 mm
-    int length = 0;       ///< of ribbon, 0.1 mm
-    int balance_digit = 1;  ///< 0.1 mg: 1 or 10
-    int mass = 0;         ///< 0.1 mg
-    int mass_before = 0;  ///< 0.1 mg
-    int mass_after = 0;   ///< 0.1 mg
+    int scale = 0;           ///< 0.01 mL, a multiple of the tube's step
+    int start_scale = 0;     ///< 0.01 mL
+    int level = 0;           ///< 0.1 mm
+    int start_level = 0;     ///< 0.1 mm
+    int length = 0;          ///< of ribbon, 0.1 mm
+    int balance_digit = 1;   ///< 0.1 mg: 1 or 10
+    int mass = 0;            ///< 0.1 mg
+    int mass_before = 0;     ///< 0.1 mg
+    int mass_after = 0;      ///< 0.1 mg
     double mishap_size = 0;  ///< base unit
 };
 struct ShownBench {

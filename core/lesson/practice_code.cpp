@@ -8,8 +8,8 @@ namespace overwater {
 
 namespace {
 
-/// Digits and letters of which none is easily taken for another: without O, I, L, S, Z, B, U. Their number is a prime, so
-/// that they are a field in which division always works; the check characters rest on that.
+/// Digits and letters of which none is easily taken for another: without O, I, L, S, Z, B, U. Their number is a
+/// prime, so that they are a field in which division always works; the check characters rest on that.
 constexpr std::string_view alphabet = "0123456789ACDEFGHJKMNPQRTVWXY";
 constexpr int base = 29;
 static_assert(alphabet.size() == base);
@@ -96,14 +96,14 @@ bool is_separator(char32_t c) {
 char32_t as_meant(char32_t c) {
     if (c >= 'a' && c <= 'z') c -= 'a' - 'A';
     switch (c) {
-        case 'O': return '0';
-        case 'I':
-        case 'L': return '1';
-        case 'Z': return '2';
-        case 'S': return '5';
-        case 'B': return '8';
-        case 'U': return 'V';
-        default: return c;
+    case 'O': return '0';
+    case 'I':
+    case 'L': return '1';
+    case 'Z': return '2';
+    case 'S': return '5';
+    case 'B': return '8';
+    case 'U': return 'V';
+    default: return c;
     }
 }
 
@@ -169,8 +169,8 @@ DecodedPractice decode_practice(std::string_view typed) {
         if (!symbol) {
             DecodedPractice none;
             const bool readable = point.value != not_utf8;
-            none.reason = Message{"practice.code.unknown_character"}.text("character",
-                                                                          readable ? std::string(as_typed) : "?");
+            none.reason =
+                Message{"practice.code.unknown_character"}.text("character", readable ? std::string(as_typed) : "?");
             return none;
         }
         if (found < practice_code_length) symbols[found] = *symbol;
@@ -216,9 +216,9 @@ Conventions conventions_of(const PracticeSettings& settings) {
     if (settings.vapour != PracticeVapour::formula) made.vapour = Conventions::Vapour::table;
     if (settings.vapour == PracticeVapour::table_nearest) made.vapour_rows = Conventions::VapourRows::nearest;
     switch (settings.release) {
-        case Release::at_once: made.answers = Conventions::Answers::live; break;
-        case Release::after_attempt: made.answers = Conventions::Answers::after_attempt; break;
-        case Release::by_word: made.answers = Conventions::Answers::hidden; break;
+    case Release::at_once: made.answers = Conventions::Answers::live; break;
+    case Release::after_attempt: made.answers = Conventions::Answers::after_attempt; break;
+    case Release::by_word: made.answers = Conventions::Answers::hidden; break;
     }
     return made;
 }

@@ -31,13 +31,14 @@ constexpr std::string_view name_of(Release release) { return release_names[stati
 
 /// Where the class takes the vapour pressure from.
 enum class PracticeVapour : std::uint8_t { formula, table_interpolated, table_nearest };
-inline constexpr std::array<std::string_view, 3> practice_vapour_names{"formula", "table_interpolated", "table_nearest"};
+inline constexpr std::array<std::string_view, 3> practice_vapour_names{"formula", "table_interpolated",
+                                                                       "table_nearest"};
 constexpr std::string_view name_of(PracticeVapour vapour) {
     return practice_vapour_names[static_cast<std::size_t>(vapour)];
 }
 
-/// Everything that a code says. Readings follow from version, seed, student, difficulty and mishap alone: conventions and
-/// release change none of them.
+/// Everything that a code says. Readings follow from version, seed, student, difficulty and mishap alone: conventions
+/// and release change none of them.
 struct PracticeSettings {
     int version = 1;  ///< of the generator
     int seed = 0;     ///< 0 to 9999, chosen for the class
@@ -68,8 +69,9 @@ struct DecodedPractice {
     Message reason{""};
 };
 
-/// Understands a code as typed: capitals, spaces, dashes, dots and slashes do not count; O, I, L, S, Z, B and U are read as
-/// 0, 1, 1, 5, 2, 8 and V, which they are taken for. Any one wrong character, any two, and any two exchanged are found.
+/// Understands a code as typed: capitals, spaces, dashes, dots and slashes do not count; O, I, L, S, Z, B and U are
+/// read as 0, 1, 1, 5, 2, 8 and V, which they are taken for. Any one wrong character, any two, and any two exchanged
+/// are found.
 DecodedPractice decode_practice(std::string_view typed);
 
 /// The codes of the roster's numbers from `first` on, at most up to 840; number 0 is the class's own.
@@ -81,8 +83,8 @@ std::optional<std::string> code_for(std::string_view class_code, int student);
 /// Conventions by which a practice run is computed; `answers` as the release says (by_word: hidden, until the word).
 Conventions conventions_of(const PracticeSettings& settings);
 
-/// The word that releases the answers of this code: three syllables. It is worked out from the code and is no secret from
-/// anyone who reads this program.
+/// The word that releases the answers of this code: three syllables. It is worked out from the code and is no secret
+/// from anyone who reads this program.
 std::string release_word(const PracticeSettings& settings);
 
 /// Whether `typed` is the word of this code or of its class (student 0). Only letters count, in any case.

@@ -84,9 +84,9 @@ void set_hard(PracticeBench& b, const Picks& p) {
     b.bore_given = p.start == 2;
     b.stands = b.start || p.stands < 6 ? LiquidStands::higher_inside : LiquidStands::higher_outside;
     if (p.mass < 4) b.mass_from = MassFrom::by_difference;
-    constexpr std::array shown{PressureShown::aneroid_inch,   PressureShown::aneroid_inch,
-                               PressureShown::mercury_column, PressureShown::mercury_column,
-                               PressureShown::report_inch,    PressureShown::report_hectopascal,
+    constexpr std::array shown{PressureShown::aneroid_inch,       PressureShown::aneroid_inch,
+                               PressureShown::mercury_column,     PressureShown::mercury_column,
+                               PressureShown::report_inch,        PressureShown::report_hectopascal,
                                PressureShown::report_hectopascal, PressureShown::report_hectopascal};
     b.pressure_shown = shown[static_cast<std::size_t>(p.barometer)];
     if (p.barometer >= 4) b.pressure_kind = PressureKind::altimeter_setting;
@@ -117,16 +117,19 @@ void draw_numbers(PracticeBench& b, Draws& d) {
     if (b.acid == Acid::sulfuric) b.acid_strength /= 2;
 }
 
-/// Liquid in the tube from the mark that the gas reaches to the end of the scale, 0.1 mm: 11 mm a mL of 50 mL, 6 mm a mL
-/// of 100 mL (core/bench/scale.hpp).
-int length_below(const PracticeBench& b, int share) { return (b.capacity == 100 ? 6000 : 5500) * (1000 - share) / 1000; }
+/// Liquid in the tube from the mark that the gas reaches to the end of the scale, 0.1 mm: 11 mm a mL of 50 mL, 6 mm a
+/// mL of 100 mL (core/bench/scale.hpp).
+int length_below(const PracticeBench& b, int share) {
+    return (b.capacity == 100 ? 6000 : 5500) * (1000 - share) / 1000;
+}
 
 void draw_run(const PracticeBench& b, DrawnRun& run, Draws& d) {
     run.share = d.whole(630, 870);
     const int level = d.whole(0, 1000);
     // At least 32 mm: less, with a decimal, looks like centimetres. The mouth stays under water.
     const int least = 320;
-    const int most = b.stands == LiquidStands::higher_outside ? 600 : std::min(1800, length_below(b, run.share) * 17 / 20);
+    const bool outside = b.stands == LiquidStands::higher_outside;
+    const int most = outside ? 600 : std::min(1800, length_below(b, run.share) * 17 / 20);
     run.level = b.has_column() ? least + (most - least) * level / 1000 : 0;
     run.level_error = d.triangle(8);
     run.dissolved = d.whole(10, 60);
@@ -149,29 +152,29 @@ struct Row {
     bool both_ways;
 };
 constexpr std::array<Row, 11> rows{{
-    {Cause::air_bubble, 140, 200, true, false},          // 0.01 mL
-    {Cause::gas_lost, 150, 250, true, false},            // 0.01 mL; tubes of 100 mL: 0.02 mL
-    {Cause::metal_left, 40, 150, true, false},           // ‰ of the metal
-    {Cause::oxide_coat, 30, 50, false, false},           // ‰ of what is weighed
-    {Cause::wet_metal, 40, 90, true, false},             // ‰ of the metal
-    {Cause::balance_off, 40, 90, true, true},            // ‰ of the metal
-    {Cause::gas_warm, 50, 100, true, false},             // 0.1 K
-    {Cause::hot_liquid, 60, 140, false, false},          // 0.1 K
-    {Cause::levels_not_equal, 1600, 2000, true, false},  // 0.1 mm
-    {Cause::end_space_off, 120, 150, false, true},       // 0.01 mL
-    {Cause::sea_level_pressure, 300, 1200, false, false} // m
+    {Cause::air_bubble, 140, 200, true, false},           // 0.01 mL
+    {Cause::gas_lost, 150, 250, true, false},             // 0.01 mL; tubes of 100 mL: 0.02 mL
+    {Cause::metal_left, 40, 150, true, false},            // ‰ of the metal
+    {Cause::oxide_coat, 30, 50, false, false},            // ‰ of what is weighed
+    {Cause::wet_metal, 40, 90, true, false},              // ‰ of the metal
+    {Cause::balance_off, 40, 90, true, true},             // ‰ of the metal
+    {Cause::gas_warm, 50, 100, true, false},              // 0.1 K
+    {Cause::hot_liquid, 60, 140, false, false},           // 0.1 K
+    {Cause::levels_not_equal, 1600, 2000, true, false},   // 0.1 mm
+    {Cause::end_space_off, 120, 150, false, true},        // 0.01 mL
+    {Cause::sea_level_pressure, 300, 1200, false, false}  // m
 }};
 
 bool can_happen(const PracticeBench& b, Cause cause) {
     switch (cause) {
-        case Cause::air_bubble: return b.capacity == 50 && !b.start;
-        case Cause::wet_metal: return b.mass_from != MassFrom::ribbon && b.metal != Metal::zinc;
-        case Cause::balance_off: return b.mass_from == MassFrom::weighed && b.metal != Metal::zinc;
-        case Cause::levels_not_equal: return !b.has_column();
-        case Cause::end_space_off: return b.inverted() && !b.start && b.capacity == 50;
-        case Cause::sea_level_pressure:
-            return b.pressure_kind == PressureKind::at_the_bench && b.pressure_shown != PressureShown::mercury_column;
-        default: return true;
+    case Cause::air_bubble: return b.capacity == 50 && !b.start;
+    case Cause::wet_metal: return b.mass_from != MassFrom::ribbon && b.metal != Metal::zinc;
+    case Cause::balance_off: return b.mass_from == MassFrom::weighed && b.metal != Metal::zinc;
+    case Cause::levels_not_equal: return !b.has_column();
+    case Cause::end_space_off: return b.inverted() && !b.start && b.capacity == 50;
+    case Cause::sea_level_pressure:
+        return b.pressure_kind == PressureKind::at_the_bench && b.pressure_shown != PressureShown::mercury_column;
+    default: return true;
     }
 }
 
@@ -203,9 +206,9 @@ PracticeBench draw_bench(const PracticeSettings& settings) {
     PracticeBench b;
     const Picks picks = draw_picks(d);
     switch (settings.difficulty) {
-        case Difficulty::easy: set_easy(b, picks); break;
-        case Difficulty::usual: set_usual(b, picks); break;
-        case Difficulty::hard: set_hard(b, picks); break;
+    case Difficulty::easy: set_easy(b, picks); break;
+    case Difficulty::usual: set_usual(b, picks); break;
+    case Difficulty::hard: set_hard(b, picks); break;
     }
     draw_numbers(b, d);
     for (DrawnRun& run : b.runs) draw_run(b, run, d);

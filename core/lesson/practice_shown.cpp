@@ -8,8 +8,8 @@
 #include "core/matter/water.hpp"
 #include "core/quantity/units.hpp"
 
-// From what is drawn to what the instruments show. Only + - * / and square roots, whose bits are the same everywhere, and
-// what comes out is a whole number of tenths of a division. Units here: mL, Pa, mmol, mg, K.
+// From what is drawn to what the instruments show. Only + - * / and square roots, whose bits are the same everywhere,
+// and what comes out is a whole number of tenths of a division. Units here: mL, Pa, mmol, mg, K.
 
 namespace overwater {
 
@@ -65,10 +65,10 @@ int not_from_a_book(int steps, PressureShown shown) {
 
 int pressure_steps(double pascal, PressureShown shown) {
     switch (shown) {
-        case PressureShown::mercury_column: return nearest(pascal / millimetre_of_mercury.factor * 10);
-        case PressureShown::aneroid_inch: return nearest(pascal / inch_of_mercury.factor * 200);
-        case PressureShown::report_inch: return nearest(pascal / inch_of_mercury.factor * 100);
-        default: return nearest(pascal / 10);
+    case PressureShown::mercury_column: return nearest(pascal / millimetre_of_mercury.factor * 10);
+    case PressureShown::aneroid_inch: return nearest(pascal / inch_of_mercury.factor * 200);
+    case PressureShown::report_inch: return nearest(pascal / inch_of_mercury.factor * 100);
+    default: return nearest(pascal / 10);
     }
 }
 
@@ -98,8 +98,11 @@ public:
 class Runner {
 public:
     Runner(const PracticeBench& bench, const DrawnRun& run, bool struck, double air)
-        : b_(bench), run_(run), cause_(struck ? bench.mishap->cause : Cause::count),
-          size_(struck ? bench.mishap->size : 0), air_(air) {
+        : b_(bench),
+          run_(run),
+          cause_(struck ? bench.mishap->cause : Cause::count),
+          size_(struck ? bench.mishap->size : 0),
+          air_(air) {
         const double molar = molar_mass_of(b_.metal).in(gram_per_mole);
         gas_a_milligram_ = reaction(b_.metal, b_.acid).gas_per_metal / molar;
         if (b_.inverted()) {
@@ -119,8 +122,8 @@ public:
         const double made = react(metal) * gas_a_milligram_ * (1 - run_.dissolved / 10000.0);
         const double warm = celsius + (cause_ == Cause::gas_warm ? size_ / 10.0 : 0.0);
         const int level = run_.level + (cause_ == Cause::levels_not_equal ? size_ : 0);
-        const double volume = (made * gas_constant.si() * (warm + celsius_zero_in_kelvin) * 1000 + start_gas) /
-                              dry_pressure(warm, level);
+        const double volume =
+            (made * gas_constant.si() * (warm + celsius_zero_in_kelvin) * 1000 + start_gas) / dry_pressure(warm, level);
         read(volume + added_gas());
         return out_;
     }
@@ -190,15 +193,15 @@ private:
 /// The size of a mishap in the base of its unit, where the run does not decide it.
 double size_in_base(const PracticeBench& b, int size) {
     switch (b.mishap->cause) {
-        case Cause::gas_lost: return size * b.scale_step() / 100.0 * millilitre.factor;
-        case Cause::air_bubble:
-        case Cause::end_space_off: return size / 100.0 * millilitre.factor;
-        case Cause::metal_left:
-        case Cause::oxide_coat: return size / 1000.0;
-        case Cause::gas_warm:
-        case Cause::hot_liquid: return size / 10.0;
-        case Cause::levels_not_equal: return size / 10.0 * millimetre.factor;
-        default: return size;
+    case Cause::gas_lost: return size * b.scale_step() / 100.0 * millilitre.factor;
+    case Cause::air_bubble:
+    case Cause::end_space_off: return size / 100.0 * millilitre.factor;
+    case Cause::metal_left:
+    case Cause::oxide_coat: return size / 1000.0;
+    case Cause::gas_warm:
+    case Cause::hot_liquid: return size / 10.0;
+    case Cause::levels_not_equal: return size / 10.0 * millimetre.factor;
+    default: return size;
     }
 }
 

@@ -6,9 +6,10 @@
 
 using namespace overwater;
 
-// Twenty codes and what a perfect reader of each puts down, the same bytes natively and as WebAssembly. The expected text
-// is that of an independent implementation in another language and another arithmetic: tests/oracle/compare_practice.py
-// --golden prints these rows. They never change: a generator that gives other readings is a new version.
+// Twenty codes and what a perfect reader of each puts down, the same bytes natively and as WebAssembly. The expected
+// text is that of an independent implementation in another language and another arithmetic:
+// tests/oracle/compare_practice.py --golden prints these rows. They never change: a generator that gives other
+// readings is a new version.
 
 namespace {
 

@@ -116,8 +116,8 @@ TEST_CASE("a mishap can be found: the gap offers it, of a size that was seen") {
         const Doubts doubts = doubts_of(run);
         const Sensitivities slopes(doubts);
         const Budget budget = budget_of(doubts, slopes, Output::molar_volume_standard);
-        const auto gap = gap_of(run, verdict_of(budget, caution_of(doubts, slopes, budget), nullptr,
-                                                run.value(Output::accepted_value)));
+        const auto gap = gap_of(
+            run, verdict_of(budget, caution_of(doubts, slopes, budget), nullptr, run.value(Output::accepted_value)));
         REQUIRE(gap.has_value());
         ++struck_runs;
         unexplained += gap->nothing_to_explain ? 0 : 1;

@@ -27,8 +27,8 @@ inline std::string truth_line(const PracticeRun& practice) {
     return line;
 }
 
-/// Each dial: field, run, kind, unit, ends (tenths) and division (thousandths); and what went wrong, its size in 10^-9 of
-/// the base unit.
+/// Each dial: field, run, kind, unit, ends (tenths) and division (thousandths); and what went wrong, its size in
+/// 10^-9 of the base unit.
 inline std::string dial_line(const PracticeRun& practice) {
     std::string line;
     for (const Dial& dial : practice.dials) {
