@@ -50,7 +50,9 @@ export function place(el, box) {
 export const holdsValue = (el) => /^(input|select|textarea)$/.test(el.localName);
 /** @param {any} el */
 export const isTicked = (el) => el.type === 'radio' || el.type === 'checkbox';
+/** @param {any} el */
+export const isSlider = (el) => el.type === 'range';
 /** Typed into, rather than chosen from. @param {any} el */
-export const isField = (el) => holdsValue(el) && !isTicked(el) && el.localName !== 'select';
+export const isField = (el) => holdsValue(el) && !isTicked(el) && !isSlider(el) && el.localName !== 'select';
 /** Key of the mirrored element that `el` is or lies in, or ''. @param {any} el @returns {string} */
 export const keyOf = (el) => el?.closest?.('[data-key]')?.dataset.key ?? '';

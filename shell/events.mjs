@@ -2,7 +2,7 @@
 // Listens on the document, once for each kind of event, and hands everything over to C++.
 
 import { kind } from './bridge.mjs';
-import { isField, isTicked, keyOf } from './elements.mjs';
+import { isField, isSlider, keyOf } from './elements.mjs';
 import { openFile } from './files.mjs';
 
 /** Name of a key with its modifiers: "Escape", "Shift+Tab", "Mod+z" (Mod: Ctrl or Cmd). @param {KeyboardEvent} event */
@@ -27,6 +27,12 @@ export function listen(send, mirror) {
     /** @param {Event} event @param {boolean} used */
     const stopIf = (event, used) => used && event.preventDefault();
 
+    /** @type {any} the slider whose thumb is held */
+    let slider = null;
+    function letGo() {
+        if (slider) mirror.compose(null), mirror.settle(slider), slider = null;
+    }
+
     on('click', (event) => {
         const el = event.target.closest?.('button, a, summary');
         const key = keyOf(el);
@@ -35,7 +41,7 @@ export function listen(send, mirror) {
         stopIf(event, send(kind.click, key));
     });
     on('input', ({ target }) => {
-        if (!isField(target) || keyOf(target) === '') return;
+        if (!(isField(target) || isSlider(target)) || keyOf(target) === '') return;
         mirror.typed(target);
         send(kind.input, keyOf(target), target.value, target.selectionStart ?? 0);
     });
@@ -43,6 +49,7 @@ export function listen(send, mirror) {
         if (isField(target) || keyOf(target) === '') return;
         const text = target.type === 'checkbox' ? String(target.checked) : target.value;
         send(kind.change, keyOf(target), text);
+        letGo();
     });
 
     on('focusin', ({ target }) => {
@@ -55,6 +62,7 @@ export function listen(send, mirror) {
     });
 
     on('keydown', (event) => {
+        if (isSlider(event.target) && /^(Arrow|Page|Home|End)/.test(event.key)) return; // these move it
         if (event.isComposing || event.keyCode === 229 || /^(Control|Shift|Alt|AltGraph|Meta)$/.test(event.key)) return;
         const name = keyName(event);
         const step = history.get(name);
@@ -87,12 +95,14 @@ export function listen(send, mirror) {
     const move = (event) => send(kind.pointerMove, '', '', event.clientX, event.clientY);
     /** @param {PointerEvent} event */
     const release = (event) => {
+        setTimeout(letGo); // its `change` comes after this event
         if (pressed) send(kind.pointerUp, '', '', event.clientX, event.clientY);
         pressed = false;
         if (event.pointerType !== 'mouse') send(kind.pointerLeave);
     };
     on('pointermove', move, { passive: true });
     on('pointerdown', (event) => {
+        if (isSlider(event.target)) mirror.compose(slider = event.target);
         const picture = event.target.closest?.('.picture');
         if (!picture || event.button !== 0) return;
         move(event);

@@ -2,7 +2,7 @@
 // Carries out the patches of web/ui/mirror.md: the page's controls and texts as real elements over the canvas.
 // One rule above all: the element that has the focus is never moved, replaced or made anew; others are moved around it.
 
-import { fill, holdsValue, isField, isTicked, keyOf, make, offer, place, setAttribute } from './elements.mjs';
+import { fill, holdsValue, isField, isSlider, isTicked, keyOf, make, offer, place, setAttribute } from './elements.mjs';
 import { regionFor, say } from './status.mjs';
 
 /** @param {any} one @param {any} other */
@@ -12,7 +12,7 @@ const differs = (one, other) => JSON.stringify(one) !== JSON.stringify(other);
 export function createMirror(page, fixed) {
     /** @type {Map<string, Held>} */
     const all = new Map();
-    /** @type {any} the field in which a composition runs */
+    /** @type {any} the field in which a composition runs, or the slider whose thumb is held */
     let composing = null;
     let busy = false;
     /** @type {{key: string, caret: number} | null} a control to focus as soon as it is there */
@@ -35,9 +35,9 @@ export function createMirror(page, fixed) {
 
     /** @param {Held} held @param {MirrorNode} node */
     function writeValue({ el, node: before }, node) {
-        // An order to write that comes while a composition runs stays open.
+        // An order to write that comes meanwhile stays open.
         if (composing === el) node.w = before.w;
-        else if (node.w !== before.w || isTicked(el) || document.activeElement !== el) {
+        else if (node.w !== before.w || isTicked(el) || isSlider(el) || document.activeElement !== el) {
             if (node.v !== undefined && el.value !== node.v) el.value = node.v;
         }
         if (node.on !== undefined) el.checked = node.on;
@@ -143,14 +143,14 @@ export function createMirror(page, fixed) {
             const held = all.get(keyOf(el));
             if (held) held.typed = true;
         },
-        /** @param {any} el the field in which a composition runs, or null */
+        /** @param {any} el the field in which a composition runs or the slider that is held, or null */
         compose(el) { composing = el; },
-        /** The focus has left: a value that C++ gave meanwhile is shown now. @param {any} el */
+        /** The focus has left, or the hand a slider: a value that C++ gave meanwhile is shown now. @param {any} el */
         settle(el) {
             wish = null;
             const held = all.get(keyOf(el));
             const value = held?.node.v;
-            if (held && !held.typed && isField(el) && value !== undefined && el.value !== value) el.value = value;
+            if (held && !held.typed && (isField(el) || isSlider(el)) && value !== undefined && el.value !== value) el.value = value;
         },
     };
 }

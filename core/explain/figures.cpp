@@ -46,7 +46,7 @@ Precision precision_of(Function function) {
     return {false, vapour_table_resolution};
 }
 
-Precision precision_of(Input input, const Readings& readings) {
+Precision precision_of(Input input, double value, const Readings& readings) {
     // The capacity is the number printed at a mark, and molar masses and g are known far beyond a class's readings. The
     // bore and the outdoor temperature make small corrections whose digits no class counts.
     const Field field = field_of(input);
@@ -54,7 +54,12 @@ Precision precision_of(Input input, const Readings& readings) {
         field == Field::tube_capacity || field == Field::tube_bore || field == Field::outdoor_temperature;
     if (field == Field::count || exempt || !readings[field].there) return {};
     const Reading& reading = readings[field];
-    return {false, std::pow(10.0, reading.last_place) * info(reading.unit).factor};
+    // "100 %" says that all of it is metal; it is no reading of three figures.
+    if (field == Field::purity && reading.base == 1) return {};
+    const double resolution = std::pow(10.0, reading.last_place) * info(reading.unit).factor;
+    // Water weighed for the end space: the number was typed as a mass and counts as a volume.
+    const bool weighed = field == Field::end_space && info(reading.unit).measure == Measure::mass;
+    return {false, weighed && reading.base > 0 ? resolution * value / reading.base : resolution};
 }
 
 }  // namespace
@@ -85,7 +90,7 @@ Figured figured(const TraceNode& node, const Figured& a, const Figured& b, const
     switch (node.kind) {
         case Kind::literal:
         case Kind::constant: return {node.value, {}};
-        case Kind::input: return {node.value, precision_of(node.input, readings)};
+        case Kind::input: return {node.value, precision_of(node.input, node.value, readings)};
         case Kind::sum: return {a.value + b.value, precision_of_sum(a.precision, b.precision)};
         case Kind::difference: return {a.value - b.value, precision_of_sum(a.precision, b.precision)};
         case Kind::product: return product(a.value * b.value);
@@ -103,7 +108,8 @@ Figured figured(const TraceNode& node, const Figured& a, const Figured& b, const
 
 }  // namespace
 
-std::vector<Figured> figures_through(const Trace& trace, const Readings& readings, bool round_steps) {
+std::vector<Figured> figures_through(const Trace& trace, const Readings& readings, bool round_steps,
+                                     Rounding rounding) {
     std::vector<Figured> all;
     all.reserve(trace.size());
     const Figured none;
@@ -116,11 +122,93 @@ std::vector<Figured> figures_through(const Trace& trace, const Readings& reading
         const bool rounds = round_steps && node.kind == TraceNode::Kind::step && !here.precision.exact;
         if (rounds && here.value != 0 && std::isfinite(here.value)) {
             const int figures = figures_of(here.precision, here.value) + 1;
-            here.value = round_to_place(here.value, place_of_figures(here.value, figures));
+            here.value = round_to_place(here.value, place_of_figures(here.value, figures), rounding);
         }
         all.push_back(here);
     }
     return all;
+}
+
+namespace {
+
+/// Walks down from a result to the reading that decides its figures.
+class Descent {
+public:
+    Descent(const Trace& trace, const Readings& readings)
+        : trace_(trace), figured_(figures_through(trace, readings, false)) {}
+
+    Limit from(std::int32_t index) const {
+        using Kind = TraceNode::Kind;
+        Limit limit;
+        Output step = Output::count;
+        bool in_sum = false;
+        while (true) {
+            const TraceNode& node = trace_[index];
+            switch (node.kind) {
+                case Kind::step:
+                    // Below a sum the figures are those of the sum, whatever its terms are called.
+                    if (!in_sum) step = node.output;
+                    index = node.a;
+                    continue;
+                case Kind::sum:
+                case Kind::difference:
+                    if (!in_sum) {
+                        limit.quantity = step;
+                        limit.figures = figures_at(index);
+                    }
+                    in_sum = true;
+                    index = coarser(node.a, node.b);
+                    continue;
+                case Kind::product:
+                case Kind::quotient: index = fewer(node.a, node.b); continue;
+                case Kind::smaller: index = trace_[node.b].value < trace_[node.a].value ? node.b : node.a; continue;
+                case Kind::negative:
+                case Kind::square_root:
+                case Kind::exponential:
+                case Kind::power: index = node.a; continue;
+                case Kind::input: limit.input = node.input; break;
+                case Kind::looked_up:
+                    if (!in_sum) limit.quantity = step;
+                    break;
+                case Kind::literal:
+                case Kind::constant: break;
+            }
+            if (!in_sum) limit.figures = figures_at(index);
+            return limit;
+        }
+    }
+
+    bool exact(std::int32_t index) const { return at(index).precision.exact; }
+
+private:
+    const Figured& at(std::int32_t index) const { return figured_[static_cast<std::size_t>(index)]; }
+    int figures_at(std::int32_t index) const { return figures_of(at(index).precision, at(index).value); }
+    double weight(std::int32_t index) const { return at(index).precision.resolution / std::fabs(at(index).value); }
+
+    std::int32_t coarser(std::int32_t a, std::int32_t b) const {
+        if (exact(a) || exact(b)) return exact(a) ? b : a;
+        return at(b).precision.resolution > at(a).precision.resolution ? b : a;
+    }
+    std::int32_t fewer(std::int32_t a, std::int32_t b) const {
+        if (exact(a) || exact(b)) return exact(a) ? b : a;
+        const int of_a = figures_at(a);
+        const int of_b = figures_at(b);
+        if (of_a != of_b) return of_b < of_a ? b : a;
+        return weight(b) > weight(a) ? b : a;
+    }
+
+    const Trace& trace_;
+    std::vector<Figured> figured_;
+};
+
+}  // namespace
+
+std::optional<Limit> limiting_input(const Trace& trace, const Readings& readings, Output output) {
+    const std::int32_t index = trace.step(output);
+    if (index < 0) return std::nullopt;
+    const Descent descent(trace, readings);
+    if (descent.exact(index)) return std::nullopt;
+    return descent.from(index);
 }
 
 }  // namespace overwater

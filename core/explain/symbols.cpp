@@ -19,6 +19,11 @@ Formula of_substance(std::string letter, std::string substance) {
     return Formula::of(Kind::row, {variable(std::move(letter)),
                                    Formula::of(Kind::bracketed, {words(std::move(substance))})});
 }
+/// The same quantity of a substance, come by another way.
+Formula found(std::string letter, std::string substance, std::string way) {
+    return Formula::of(Kind::row, {indexed(std::move(letter), std::move(way)),
+                                   Formula::of(Kind::bracketed, {words(std::move(substance))})});
+}
 Formula standard(std::string letter) {
     return Formula::of(Kind::superscript, {variable(std::move(letter)), words("°")});
 }
@@ -60,6 +65,10 @@ Formula symbol_of(Output output, const Readings& readings) {
         case Output::gas_constant: return variable("R");
         case Output::accepted_value: return indexed("V", "accepted");
         case Output::percent_error: return variable("e");
+        case Output::volume_at_standard: return standard("V");
+        case Output::amount_by_volume: return found("n", "H₂", "V");
+        case Output::molar_mass_found: return found("M", metal_symbol(readings), "found");
+        case Output::purity_found: return indexed("w", "found");
         case Output::count: break;
     }
     return {};

@@ -15,6 +15,7 @@ struct WorkingStep {
     Formula symbol;   ///< what is found: V, p(dry), n(Mg)
     Formula letters;  ///< how, in symbols
     Formula numbers;  ///< how, with the numbers put in
+    std::vector<Formula> conversions;  ///< of units, for this step, each a line: 29.92 inHg = ... = 101.32 kPa
     double value = 0;      ///< SI, unrounded
     UnitId unit = UnitId::none;
     int figures = 0;       ///< significant figures of the result

@@ -184,7 +184,7 @@ private:
         FieldSet used = needs.fields;
         const bool by_scale = used.has(Field::scale_reading) || used.has(Field::start_reading);
         if (by_scale && setup.closed_end == ClosedEnd::largest) used.add(Field::end_space);
-        if (output == Output::amount_of_metal) used.add(Field::purity);
+        if (output == Output::amount_of_metal || output == Output::molar_mass_found) used.add(Field::purity);
         for (const Check& check : all_.checks) {
             if (check.weight == Check::Weight::refusal && used.has(check.field)) refuse(own, check.message);
         }
@@ -218,8 +218,18 @@ private:
         }
         if (own.kind == OutputState::Kind::value) {
             if (const auto reason = refused_value(output, all_.outcome[output])) refuse(own, *reason);
+            if (const auto reason = refused_for_acid(output)) refuse(own, *reason);
         }
         if (own.kind != OutputState::Kind::value) ready_.remove(output);
+    }
+
+    /// Where the acid gives out, metal is left over, and the gas does not tell of all of it.
+    std::optional<Message> refused_for_acid(Output output) const {
+        const bool of_all_metal = output == Output::molar_mass_found || output == Output::purity_found;
+        if (!of_all_metal || !all_.measured.setup.acid_limits || !(all_.outcome[Output::acid_excess] < 1)) {
+            return std::nullopt;
+        }
+        return Message{"refusal.acid_gave_out"};
     }
 
     Assessment& all_;

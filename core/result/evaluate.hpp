@@ -34,6 +34,7 @@ public:
         amounts();
         results();
         comparison();
+        other_results();
         return out_;
     }
 
@@ -41,6 +42,7 @@ private:
     using V = Quantity<dimension::Volume, Real>;
     using P = Quantity<dimension::Pressure, Real>;
     using N = Quantity<dimension::Amount, Real>;
+    using M = Quantity<dimension::Mass, Real>;
     using T = Quantity<dimension::TemperatureDifference, Real>;
     using Vm = Quantity<dimension::MolarVolume, Real>;
 
@@ -189,10 +191,7 @@ private:
         using std::min;
         if (wants(Output::mass)) set(Output::mass, derived_mass());
         if (wants(Output::amount_of_metal)) {
-            auto mass = setup_.mass_from == MassFrom::weighed ? in_.template as<dimension::Mass>(Input::mass_of_metal)
-                                                              : get<dimension::Mass>(Output::mass);
-            if (has(Field::purity)) mass = in_[Input::purity] * mass;
-            set(Output::amount_of_metal, mass / in_.template as<dimension::MolarMass>(Input::molar_mass));
+            set(Output::amount_of_metal, pure_mass() / molar_mass());
         }
         const N metal = amount_of(Output::amount_of_metal);
         const Real acid_per_metal = exact(Constant::acid_per_metal, setup_.acid_per_metal);
@@ -214,12 +213,23 @@ private:
         set(Output::amount_of_gas, N::si(min(from_metal.si(), from_acid.si())));
     }
 
-    Quantity<dimension::Mass, Real> derived_mass() const {
+    M derived_mass() const {
         if (setup_.mass_from == MassFrom::ribbon) {
             return in_.template as<dimension::Length>(Input::ribbon_length) *
                    in_.template as<dimension::LinearDensity>(Input::mass_per_metre);
         }
         return in_.template as<dimension::Mass>(Input::mass_before) - in_.template as<dimension::Mass>(Input::mass_after);
+    }
+
+    M mass_as_weighed() const {
+        return setup_.mass_from == MassFrom::weighed ? in_.template as<dimension::Mass>(Input::mass_of_metal)
+                                                     : get<dimension::Mass>(Output::mass);
+    }
+    M pure_mass() const {
+        return has(Field::purity) ? in_[Input::purity] * mass_as_weighed() : mass_as_weighed();
+    }
+    Quantity<dimension::MolarMass, Real> molar_mass() const {
+        return in_.template as<dimension::MolarMass>(Input::molar_mass);
     }
 
     Real gas_ratio() const {
@@ -258,7 +268,9 @@ private:
                       compression_factor_hydrogen(kelvin.si(), pressure.si())));
     }
 
-    Vm converted(Vm bench) const {
+    /// A volume or a molar volume, from the bench to standard conditions.
+    template <class D>
+    Quantity<D, Real> converted(Quantity<D, Real> bench) const {
         if (method_.conversion == Method::Conversion::none) return bench;
         const P dry = pressure_of(Output::dry_gas_pressure);
         const T kelvin = get<dimension::TemperatureDifference>(Output::absolute_temperature);
@@ -268,7 +280,7 @@ private:
         const auto by_temperature = method_.conversion == Method::Conversion::temperature_upside_down
                                         ? kelvin / standard_kelvin()
                                         : standard_kelvin() / kelvin;
-        const Vm ideal = bench * by_pressure * by_temperature;
+        const Quantity<D, Real> ideal = bench * by_pressure * by_temperature;
         if (!setup_.real_gas) return ideal;
         return ideal * (get<dimension::One>(Output::standard_compression_factor) /
                         get<dimension::One>(Output::compression_factor));
@@ -290,6 +302,25 @@ private:
             Quantity<dimension::MolarEntropy, Real>::si(exact(Constant::molar_gas_constant, gas_constant.si()));
         const Vm ideal = (r * standard_kelvin()) / standard_pressure();
         return setup_.real_gas ? ideal * get<dimension::One>(Output::standard_compression_factor) : ideal;
+    }
+
+    /// Section 4. What the readings say of the metal where the molar volume is taken as known: the accepted one gives the
+    /// amount of gas from its volume alone, and that the molar mass of the metal (M = w m ratio/n) or its purity by
+    /// mass (w = n M/(ratio m)). The molar volume found never depends on them.
+    void other_results() {
+        if (wants(Output::volume_at_standard)) {
+            set(Output::volume_at_standard, converted(volume_of(Output::gas_volume)));
+        }
+        if (wants(Output::amount_by_volume)) {
+            set(Output::amount_by_volume,
+                volume_of(Output::volume_at_standard) / get<dimension::MolarVolume>(Output::accepted_value));
+        }
+        const N gas = amount_of(Output::amount_by_volume);
+        if (wants(Output::molar_mass_found)) set(Output::molar_mass_found, (gas_ratio() * pure_mass()) / gas);
+        if (wants(Output::purity_found)) {
+            set(Output::purity_found, exact(Constant::hundred_percent, 1.0) *
+                                          ((gas * molar_mass()) / (gas_ratio() * mass_as_weighed())));
+        }
     }
 
     const Measured<Real>& in_;

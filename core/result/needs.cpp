@@ -75,6 +75,21 @@ Needs standard_needs(const Setup& setup) {
     return needs;
 }
 
+/// What the metal is found out from: the gas by its volume, and the mass. Where the acid may be the scarcer one, its
+/// excess is known first: with metal left over, the gas does not tell of all of it.
+Needs by_volume_needs(const Setup& setup) {
+    Needs needs = metal_needs(setup);
+    needs.outputs.add(Output::amount_by_volume);
+    if (setup.acid_limits) needs.outputs.add(Output::acid_excess);
+    return needs;
+}
+
+Needs volume_at_standard_needs(const Setup& setup) {
+    Needs needs = standard_needs(setup);
+    needs.outputs.remove(Output::amount_of_gas);
+    return needs;
+}
+
 Needs at_barometer_needs(const Setup& setup) {
     Needs needs{{}, outputs(Output::gas_volume, Output::amount_of_gas, Output::dry_gas_pressure)};
     add_barometer(needs, setup);
@@ -92,6 +107,10 @@ bool is_asked(Output output, const Setup& setup) {
         case Output::mass: return setup.mass_from != MassFrom::weighed;
         case Output::compression_factor:
         case Output::standard_compression_factor: return setup.real_gas;
+        case Output::volume_at_standard:
+        case Output::amount_by_volume:
+        case Output::molar_mass_found:
+        case Output::purity_found: return setup.converted;
         default: return true;
     }
 }
@@ -140,6 +159,10 @@ Needs needs_of(Output output, const Setup& setup) {
         case Output::percent_error:
             return {{}, setup.converted ? outputs(Output::molar_volume_standard, Output::accepted_value)
                                         : outputs(Output::molar_volume_bench, Output::accepted_value)};
+        case Output::volume_at_standard: return volume_at_standard_needs(setup);
+        case Output::amount_by_volume: return {{}, outputs(Output::volume_at_standard, Output::accepted_value)};
+        case Output::molar_mass_found:
+        case Output::purity_found: return by_volume_needs(setup);
         case Output::count: break;
     }
     return {};

@@ -39,6 +39,11 @@ enum class Output : std::uint8_t {
     gas_constant,
     accepted_value,
     percent_error,
+    // Other last lines of the same readings, with the accepted molar volume taken as known:
+    volume_at_standard,  ///< of the gas of this run
+    amount_by_volume,    ///< of the gas, by its volume alone
+    molar_mass_found,    ///< of the metal
+    purity_found,        ///< of the metal as weighed
     count
 };
 #pragma GCC diagnostic pop
@@ -52,7 +57,8 @@ inline constexpr std::array<std::string_view, output_count> output_names{
     "amount_of_acid",              "acid_needed",           "acid_volume_needed", "acid_excess",
     "amount_of_gas",               "molar_volume_bench",    "dry_gas_at_barometer", "compression_factor",
     "standard_compression_factor", "molar_volume_standard", "gas_constant",       "accepted_value",
-    "percent_error"};
+    "percent_error",               "volume_at_standard",    "amount_by_volume",   "molar_mass_found",
+    "purity_found"};
 
 constexpr std::string_view name_of(Output output) { return output_names[static_cast<std::size_t>(output)]; }
 
@@ -64,6 +70,7 @@ inline constexpr std::array<UnitId, output_count> output_units{
     UnitId::millimole,      UnitId::millimole,      UnitId::millilitre,               UnitId::none,
     UnitId::millimole,      UnitId::litre_per_mole, UnitId::litre_per_mole,           UnitId::none,
     UnitId::none,           UnitId::litre_per_mole, UnitId::joule_per_mole_kelvin,    UnitId::litre_per_mole,
+    UnitId::percent,        UnitId::millilitre,     UnitId::millimole,               UnitId::gram_per_mole,
     UnitId::percent};
 
 constexpr UnitId unit_of(Output output) { return output_units[static_cast<std::size_t>(output)]; }
@@ -88,7 +95,7 @@ private:
     std::uint32_t bits_ = 0;
 };
 
-/// The values of one evaluation, in coherent SI units (the percent error as a fraction). Only
+/// The values of one evaluation, in coherent SI units (percent error and purity as fractions). Only
 /// what is in `ready` has a meaning.
 template <class Real>
 struct Outcome {

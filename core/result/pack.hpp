@@ -53,7 +53,8 @@ private:
         for (std::size_t i = 0; i < W; ++i) out.lanes_[i] = operation(a.lanes_[i], b.lanes_[i]);
         return out;
     }
-    std::array<double, W> lanes_{};
+    // Aligned so that no vector of lanes lies across two lines of the cache.
+    alignas(W % 2 == 0 ? 16 : sizeof(double)) std::array<double, W> lanes_{};
 };
 
 }  // namespace overwater

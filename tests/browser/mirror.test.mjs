@@ -1,16 +1,18 @@
 // The mirror under 10,000 random changes of tree, texts and language while a field is being typed in: the field keeps
-// focus, caret and text, and the elements are those of a plain model of the tree.
+// focus, caret and text, and the elements are those of a plain model of the tree. And each kind of control, by mouse,
+// finger, keys and the element's own events: what a person does once comes in once.
 import assert from 'node:assert/strict';
-import { it } from 'node:test';
+import { after, before, describe, it } from 'node:test';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 import { open } from './harness.mjs';
 
-const mirrorModule = fileURLToPath(new URL('../../shell/mirror.mjs', import.meta.url));
+const shell = fileURLToPath(new URL('../../shell/', import.meta.url));
 
 async function script() {
+    const contents = ['mirror', 'events', 'bridge'].map((name) => `export * from './${name}.mjs';`).join('');
     const { outputFiles } = await build({
-        entryPoints: [mirrorModule], bundle: true, write: false, format: 'iife', globalName: 'shell',
+        stdin: { contents, resolveDir: shell }, bundle: true, write: false, format: 'iife', globalName: 'shell',
     });
     return outputFiles[0].text;
 }
@@ -122,4 +124,190 @@ it('keeps focus, caret and text through 10,000 random changes', { timeout: 120_0
     } finally {
         await page.close();
     }
+});
+
+/** Runs in the browser: one control of each kind, and a C++ that writes down what comes in and answers in a frame. */
+function setUp() {
+    document.body.innerHTML = '<main id="page"></main><div id="fixed"><div id="polite" role="status"></div></div>';
+    const { createMirror, kind, listen } = globalThis.shell;
+    const mirror = createMirror(document.getElementById('page'), document.getElementById('fixed'));
+    const box = (row, width = 120) => [20, 20 + 50 * row, width, 44];
+    const slider = { k: 'slider', p: '', t: 'input', c: 'slider', v: '0', w: 1, b: box(5, 324),
+        a: { type: 'range', min: '-2', max: '2', step: '0.1', 'aria-label': 'Air let in', 'aria-valuetext': '0 mL' } };
+    const nodes = [
+        { k: 'button', p: '', t: 'button', a: { type: 'button' }, c: 'button', x: 'Press', b: box(0) },
+        { k: 'radio', p: '', t: 'input', a: { type: 'radio', value: 'two', 'aria-label': 'Two' }, c: 'radio', on: false, b: box(1) },
+        { k: 'check', p: '', t: 'input', a: { type: 'checkbox' }, c: 'radio', on: false, b: box(2) },
+        { k: 'label', p: '', t: 'label', a: { for: 'check' }, x: 'Check', b: [160, 120, 120, 44] },
+        { k: 'field', p: '', t: 'input', a: { type: 'text', 'aria-label': 'Field' }, c: 'field', v: '', w: 1, b: box(3) },
+        { k: 'select', p: '', t: 'select', a: { 'aria-label': 'Select' }, o: [['a', 'one'], ['b', 'two']], v: 'a', w: 1, b: box(4) },
+        slider,
+    ];
+    mirror.apply(JSON.stringify({ set: nodes, order: [['', nodes.map((node) => node.k)]] }));
+    const names = Object.fromEntries(Object.entries(kind).map(([name, number]) => [number, name]));
+    const seen = [];
+    const core = { value: '0', write: 1, holds: null };
+    const show = () => {
+        const v = core.holds ?? core.value;
+        mirror.apply(JSON.stringify({ set: [{ ...slider, v, w: core.write, a: { ...slider.a, 'aria-valuetext': `${v} mL` } }] }));
+    };
+    listen((what, key = '', text = '') => {
+        if (!/^(click|input|change|key|undo)$/.test(names[what])) return false;
+        seen.push([names[what], key, text].join(' ').trim());
+        if (key === 'slider' && names[what] !== 'key') core.value = text, requestAnimationFrame(show);
+        return false;
+    }, mirror);
+    Object.assign(globalThis, { core, show, taken: () => seen.splice(0) });
+}
+
+describe('what a person does once comes in once', { timeout: 60_000 }, () => {
+    let page;
+    let tab;
+    before(async () => {
+        page = await open({ kind: 'one-file', ready: false, touch: true, size: { width: 500, height: 500 } });
+    });
+    after(() => page.close());
+    const fresh = async () => {
+        await tab?.close();
+        tab = await page.context.newPage();
+        await tab.goto('about:blank');
+        await tab.addStyleTag({ path: `${shell}style.css` });
+        await tab.evaluate(await script());
+        await tab.evaluate(setUp);
+    };
+    const frame = () => tab.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+    const taken = async () => {
+        await frame();
+        return tab.evaluate(() => globalThis.taken());
+    };
+    const centre = async (id) => {
+        const { x, y, width, height } = await tab.locator(`#${id}`).boundingBox();
+        return [x + width / 2, y + height / 2];
+    };
+    const own = (id, work) => tab.locator(`#${id}`).evaluate(work);
+    const press = async (id, key) => {
+        await tab.locator(`#${id}`).focus();
+        await taken();
+        await tab.keyboard.press(key);
+    };
+    /** Each way in a page of its own, since a radio button is chosen only once. */
+    const ways = (id, expected, more = {}) => {
+        const all = {
+            mouse: async () => tab.mouse.click(...await centre(id)),
+            finger: async () => tab.touchscreen.tap(...await centre(id)),
+            'its own click': () => own(id, (el) => el.click()),
+            ...more,
+        };
+        for (const [name, way] of Object.entries(all)) {
+            it(`${id}: ${name}`, async () => {
+                await fresh();
+                await way();
+                assert.deepEqual((await taken()).filter((event) => !event.startsWith('key ')), expected);
+            });
+        }
+    };
+
+    ways('button', ['click button'], { Enter: () => press('button', 'Enter'), space: () => press('button', 'Space') });
+    ways('radio', ['change radio two'], { space: () => press('radio', 'Space') });
+    ways('check', ['change check true'], {
+        space: () => press('check', 'Space'), label: async () => tab.mouse.click(...await centre('label')),
+    });
+
+    it('field: keys, text put in', async () => {
+        await fresh();
+        await tab.mouse.click(...await centre('field'));
+        assert.deepEqual(await taken(), []);
+        await tab.keyboard.press('7');
+        assert.deepEqual(await taken(), ['input field 7']);
+        await tab.locator('#field').fill('9.15');
+        assert.deepEqual(await taken(), ['input field 9.15']);
+    });
+
+    it('select: a choice, its own event', async () => {
+        await fresh();
+        await tab.locator('#select').selectOption('b');
+        assert.deepEqual(await taken(), ['change select b']);
+        await own('select', (el) => { el.value = 'a'; el.dispatchEvent(new Event('change', { bubbles: true })); });
+        assert.deepEqual(await taken(), ['change select a']);
+    });
+
+    // The thumb is 24 px wide and the slider 324 from x = 20, so that 300 px are from -2 to 2 (web/draw/slider.hpp).
+    const placeOf = (value) => 20 + 12 + (value + 2) * 75;
+
+    it('slider: mouse and finger take it where it is drawn', async () => {
+        await fresh();
+        const [, y] = await centre('slider');
+        for (const value of ['1.5', '-0.7', '2', '-2', '0.4']) {
+            await tab.mouse.click(placeOf(Number(value)), y);
+            assert.deepEqual(await taken(), [`input slider ${value}`, `change slider ${value}`]);
+        }
+        await tab.touchscreen.tap(placeOf(-1.2), y);
+        assert.deepEqual(await taken(), ['input slider -1.2', 'change slider -1.2']);
+        const slider = tab.getByRole('slider', { name: 'Air let in' });
+        assert.equal(await slider.getAttribute('aria-valuetext'), '-1.2 mL');
+        assert.equal(await slider.inputValue(), '-1.2');
+        assert.equal(await slider.evaluate((el) => el.getBoundingClientRect().height), 44);
+    });
+
+    it('slider: a drag comes in move by move, and its end once', async () => {
+        await fresh();
+        const [, y] = await centre('slider');
+        await tab.mouse.move(placeOf(0), y);
+        await tab.mouse.down();
+        for (const value of [0.3, 0.6, 0.9]) {
+            await tab.mouse.move(placeOf(value), y);
+            await frame();
+        }
+        assert.deepEqual(await taken(), ['input slider 0.3', 'input slider 0.6', 'input slider 0.9']);
+        // While the thumb is held the page itself does not move it, however much the value changes ...
+        await tab.evaluate(() => { globalThis.core.holds = '-1'; globalThis.show(); });
+        assert.equal(await tab.locator('#slider').inputValue(), '0.9');
+        await tab.mouse.up();
+        // ... and afterwards it stands where the page says.
+        assert.deepEqual(await taken(), ['change slider 0.9']);
+        assert.equal(await tab.locator('#slider').inputValue(), '-1');
+    });
+
+    it('slider: keys move it by a step, and are not handed over', async () => {
+        await fresh();
+        await tab.locator('#slider').focus();
+        for (const [key, value] of [['ArrowRight', '0.1'], ['ArrowUp', '0.2'], ['ArrowLeft', '0.1'], ['Home', '-2'], ['End', '2']]) {
+            await tab.keyboard.press(key);
+            assert.deepEqual(await taken(), [`input slider ${value}`, `change slider ${value}`], key);
+        }
+        await tab.keyboard.press('PageDown');
+        assert.match((await taken()).join(), /^input slider ([\d.-]+),change slider \1$/);
+        await tab.keyboard.press('Escape');
+        assert.deepEqual(await taken(), ['key slider Escape']);
+        // What C++ changes is shown, with the focus too.
+        await tab.evaluate(() => { globalThis.core.value = '1.3'; globalThis.show(); });
+        assert.equal(await tab.locator('#slider').inputValue(), '1.3');
+        assert.equal(await own('slider', (el) => document.activeElement === el), true);
+    });
+
+    it('slider: its own events', async () => {
+        await fresh();
+        await own('slider', (el) => { el.value = '0.5'; el.dispatchEvent(new Event('input', { bubbles: true })); });
+        assert.deepEqual(await taken(), ['input slider 0.5']);
+        await own('slider', (el) => el.dispatchEvent(new Event('change', { bubbles: true })));
+        assert.deepEqual(await taken(), ['change slider 0.5']);
+    });
+
+    it('slider: nothing of it is seen over the canvas, and all of it without one', async () => {
+        await fresh();
+        await own('slider', (el) => document.body.style.setProperty('background', '#fff'));
+        const clip = { x: 10, y: 270, width: 344, height: 44 };
+        const bare = await tab.screenshot({ clip });
+        await own('slider', (el) => { el.style.visibility = 'hidden'; });
+        assert.deepEqual(await tab.screenshot({ clip }), bare);
+        await own('slider', (el) => { el.style.visibility = ''; document.body.classList.add('plain'); });
+        const box = await tab.locator('#slider').boundingBox();
+        assert.ok(box.width > 200 && box.height >= 44, `${box.width} x ${box.height}`);
+        const shown = await tab.screenshot({ clip: box });
+        await own('slider', (el) => { el.style.visibility = 'hidden'; });
+        assert.notDeepEqual(await tab.screenshot({ clip: box }), shown);
+        await own('slider', (el) => { el.style.visibility = ''; });
+        await press('slider', 'ArrowRight');
+        assert.deepEqual(await taken(), ['input slider 0.1', 'change slider 0.1']);
+    });
 });

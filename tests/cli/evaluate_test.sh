@@ -55,6 +55,10 @@ gas_constant 5 8.30380
 molar_volume_standard 4 22.6818
 percent_error 3 -0.128
 accepted_value 4 22.7110
+volume_at_standard 2 38.45
+amount_by_volume 4 1.6930
+molar_mass_found 2 24.34
+purity_found 2 99.87
 END
 expect "record A: the wrong way" \
     "round(out['runs'][0]['other_ways']['wrong_way']['molar_volume_standard']['value'], 3) == 6.038"

@@ -56,6 +56,7 @@ PRINTED = {
 OUTPUTS = (
     "gas_volume", "water_vapour_pressure", "column_pressure", "dry_gas_pressure", "amount_of_metal", "amount_of_gas",
     "molar_volume_bench", "dry_gas_at_barometer", "molar_volume_standard", "gas_constant", "percent_error",
+    "volume_at_standard", "amount_by_volume", "molar_mass_found", "purity_found",
 )
 
 
@@ -85,6 +86,11 @@ def record_a():
     rows["molar_volume_one_atmosphere"] = standard(rows["gas_volume"], dry, 101325.0)
     rows["percent_error"] = found / (GAS_CONSTANT * 273.15 / 1e5) - 1
     rows["percent_error_real"] = found / 22.7249e-3 - 1
+    # Other last lines: an ideal gas's molar volume taken as known, so that the balance is not needed for the gas.
+    rows["volume_at_standard"] = reduced = rows["gas_volume"] * dry / 1e5 * 273.15 / kelvin
+    rows["amount_by_volume"] = by_volume = reduced * 1e5 / (GAS_CONSTANT * 273.15)
+    rows["molar_mass_found"] = MASS / by_volume
+    rows["purity_found"] = by_volume * MOLAR_MASS / MASS
     torr = scipy.constants.torr
     low, high = (round(_PSat_T(whole + 273.15) * 1e6 / torr, 1) for whole in (21, 22))
     interpolated = round(low + (high - low) * 0.4, 1) * torr

@@ -18,7 +18,7 @@ constexpr Screen screens[] = {{1366, 620, false}, {1280, 720, false}, {768, 1024
 
 bool is_interactive(Role role) {
     return role == Role::textbox || role == Role::select || role == Role::radio || role == Role::button ||
-           role == Role::check_box || role == Role::tab;
+           role == Role::check_box || role == Role::tab || role == Role::slider;
 }
 
 bool is_container(Role role) {
@@ -244,6 +244,21 @@ constexpr State states[] = {
          desk.focus("bench.end_space");
          desk.settle();
      }},
+    {"bench with a doubt open",
+     [](Desk& desk) {
+         desk.press("bench.scale_reading.doubt");
+         desk.choose("bench.scale_reading.instrument", "burette_25_005_b");
+         for (const char* number : {"0", "1", "2", "3", "4"}) {
+             enter(desk, std::string("bench.scale_reading.repeat.") + number, "9.1");
+         }
+     }},
+    {"bench with a doubt that cannot be",
+     [](Desk& desk) {
+         enter(desk, "bench.scale_reading.plus_minus", "half");
+         enter(desk, "bench.scale_reading.repeat.0", "9,1.5");
+         desk.choose("bench.scale_reading.instrument", "");
+     }},
+    {"bench with the doubt of the tube", [](Desk& desk) { desk.press("bench.tube_capacity.doubt"); }},
     {"bench with the acid too little", [](Desk& desk) { enter(desk, "bench.acid_volume", "0.5"); }},
     {"bench of an own run", [](Desk& desk) { desk.own_run(); }},
     {"working of an own run", [](Desk& desk) { desk.press("header.working"); }},

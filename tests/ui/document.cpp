@@ -82,7 +82,8 @@ void Document::set(const Json& json) {
     }
     if (json.find("m")) piece.content = json.at("m").raw;
     const int write = static_cast<int>(json.at("w").number);
-    if (json.find("v") && (fresh || focused != key || write != piece.write)) piece.value = json.at("v").text;
+    const bool slider = json.at("a").at("type").text == "range";
+    if (json.find("v") && (fresh || slider || focused != key || write != piece.write)) piece.value = json.at("v").text;
     piece.write = write;
     piece.raw = json.raw;
 }
@@ -166,7 +167,7 @@ void Document::compare(const Node& node, const Rect& parent) {
         if (attribute("aria-label") != node.name) differs("its name");
         break;
     }
-    const bool field = node.role == Role::textbox || node.role == Role::select;
+    const bool field = node.role == Role::textbox || node.role == Role::select || node.role == Role::slider;
     if (field && piece.value != node.value) {
         fault(node.key + " holds '" + piece.value + "' instead of '" + node.value + "'");
     }

@@ -5,8 +5,10 @@
 #include <numbers>
 
 #include "tests/ui/draw_support.hpp"
+#include "web/draw/doubt_pictures.hpp"
 #include "web/draw/geometry.hpp"
 #include "web/draw/result_pictures.hpp"
+#include "web/draw/slider.hpp"
 #include "web/draw/svg_painter.hpp"
 #include "web/draw/tube.hpp"
 #include "web/draw/typeset.hpp"
@@ -115,6 +117,21 @@ std::vector<Picture> samples(const TextMeasure& measure) {
     scale.high = "22.80";
     scale.accepted = "accepted 22.71";
     pictures.push_back(draw_result_scale(22.68, Band{22.56, 22.80}, 22.71, scale, 574, 64, measure));
+    std::vector<BudgetBar> bars;
+    for (int i = 0; i < 4; ++i) bars.push_back({"name", 0.4 - 0.1 * i, "share", static_cast<BarPattern>(i)});
+    pictures.push_back(draw_budget_bars(bars, {}, 500, measure));
+    HistogramView trials;
+    trials.counts = {3, 8, 20, 12, 6, 2};
+    trials.low = 22;
+    trials.high = 23.2;
+    trials.interval_low = 22.1;
+    trials.interval_high = HUGE_VAL;
+    trials.value = 22.5;
+    trials.curve_mean = 22.55;
+    trials.curve_deviation = 0.25;
+    pictures.push_back(draw_histogram(trials, 420, 200, measure));
+    for (int i = 0; i < 4; ++i) pictures.push_back(draw_need_bar(3, 2, i, 180, 16));
+    pictures.push_back(draw_slider({0.7, 0.5, {0.5}, false}, 240, 44));
     const Formula base = Formula::of(Formula::Kind::subscript, {Formula::leaf(Formula::Kind::variable, "V"),
                                                                 Formula::leaf(Formula::Kind::words, "m")});
     const Formula half = Formula::of(Formula::Kind::fraction, {base, Formula::leaf(Formula::Kind::number, "2")});

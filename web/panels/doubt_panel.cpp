@@ -25,8 +25,7 @@ public:
                                   "reading_doubt.again"}) {
             label_ = std::max(label_, std::ceil(ui.text_width(app.say(words), small)) + 12);
         }
-        // A list of instruments needs its room: else the labels stand above.
-        if (area.w - label_ < 270) label_ = 0;
+        if (area.w - label_ < 240) label_ = 0;
     }
 
     float draw() {
@@ -40,21 +39,29 @@ public:
         }
         sentences();
         ui_.close();
-        ui_.rule({area_.x - 10, area_.y}, {area_.x - 10, y_}, Ink::copper, 2);
+        ui_.rule({area_.x - 5, area_.y}, {area_.x - 5, y_}, Ink::copper, 2);
         return y_ + 6 - area_.y;
     }
 
 private:
-    /// The name of a control at its left, or above where the panel is narrow; returns the place of the control.
+    /// The name of a control of this width at its left, or above where there is no room for both; returns the place of
+    /// the control.
     Rect labelled(const std::string& key, std::string_view words, float width) {
         const std::string name = app_.say(words);
-        if (label_ > 0) {
+        if (label_ > 0 && label_ + width <= area_.w) {
             ui_.label(key + ".label", key, {area_.x, y_, label_, row_}, name, small);
-            return {area_.x + label_, y_ + (row_ - field_height_) / 2, std::min(width, area_.w - label_), field_height_};
+            return {area_.x + label_, y_ + (row_ - field_height_) / 2, width, field_height_};
         }
         ui_.label(key + ".label", key, {area_.x, y_, area_.w, 20}, name, small);
         y_ += 20;
         return {area_.x, y_ + (row_ - field_height_) / 2, std::min(width, area_.w), field_height_};
+    }
+
+    /// The width in which a list shows whatever is chosen.
+    float width_of(const Ui::Choice& choice) const {
+        float wide = 0;
+        for (const auto& [value, words] : choice.options) wide = std::max(wide, ui_.text_width(words, Type{}));
+        return std::ceil(wide) + 26;
     }
 
     void instrument() {
@@ -70,7 +77,7 @@ private:
         for (const Instrument& one : all) choice.options.emplace_back(one.key, instrument_words(app_, one));
         choice.chosen = instrument_by_key(at, app_.entry(at).instrument) != nullptr ? app_.entry(at).instrument : "";
         const std::string key = key_of_control(at, ControlPart::instrument);
-        ui_.select(key, labelled(key, "reading_doubt.instrument", area_.w), choice);
+        ui_.select(key, labelled(key, "reading_doubt.instrument", width_of(choice)), choice);
         y_ += row_;
     }
 
@@ -118,17 +125,15 @@ private:
             choice.options.emplace_back(name_of(one), shape_words(one));
         }
         choice.chosen = shape_by_name(entry_.shape) ? entry_.shape : std::string();
-        float wide = 0;
-        for (const auto& [value, words] : choice.options) wide = std::max(wide, ui_.text_width(words, Type{}));
         const std::string key = key_of_control(field_, ControlPart::shape);
-        ui_.select(key, labelled(key, "reading_doubt.shape", std::ceil(wide) + 30), choice);
+        ui_.select(key, labelled(key, "reading_doubt.shape", width_of(choice)), choice);
         y_ += row_;
     }
 
     /// Fields for what was read again: those filled and a blank one.
     void repeats() {
         const std::string first = key_of_control(field_, ControlPart::repeat, 0);
-        const Rect begin = labelled(first, "reading_doubt.again", area_.w);
+        const Rect begin = labelled(first, "reading_doubt.again", area_.w - label_);
         const std::size_t shown = std::min(most_repeats, entry_.repeats.size() + 1);
         Flow flow(begin.x, y_, area_.x + area_.w - begin.x, row_, 6);
         for (std::size_t number = 0; number < shown; ++number) {
@@ -221,7 +226,9 @@ private:
 }  // namespace
 
 float draw_doubt_panel(App& app, Ui& ui, Rect area, Field field, float row, float field_height) {
-    return DoubtPanel(app, ui, {area.x + 12, area.y, area.w - 12, 0}, field, row, field_height).draw();
+    // Room for a rule at the left that holds the parts together.
+    const float inset = area.w > 340 ? 10.0f : 6.0f;
+    return DoubtPanel(app, ui, {area.x + inset, area.y, area.w - inset, 0}, field, row, field_height).draw();
 }
 
 }  // namespace overwater

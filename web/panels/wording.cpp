@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/explain/figures.hpp"
 #include "core/explain/formula.hpp"
 #include "web/app/app.hpp"
 
@@ -104,7 +105,7 @@ Output headline_output(const Conventions& conventions) {
 std::string percent_error_words(const App& app, double fraction, const Conventions& conventions, int decimals) {
     const bool magnitude = conventions.percent_error == Conventions::PercentError::magnitude;
     const double value = from_base(magnitude ? std::fabs(fraction) : fraction, UnitId::percent);
-    const std::string number = format_fixed(value, decimals, conventions.decimal_sign);
+    const std::string number = format_fixed(value, decimals, conventions.decimal_sign, conventions.rounding);
     return app.language().with_unit(magnitude ? number : signed_number(number, value), UnitId::percent);
 }
 
@@ -112,12 +113,30 @@ std::string effect_words(const App& app, const Assessment& assessment, const Wor
                          const Conventions& conventions) {
     const WorkingStep* result = working.step(headline_output(conventions));
     if (result == nullptr) return {};
-    const std::string number = format_fixed(from_base(result->value, UnitId::litre_per_mole), 4, conventions.decimal_sign);
+    const std::string number = format_fixed(from_base(result->value, UnitId::litre_per_mole), 4,
+                                            conventions.decimal_sign, conventions.rounding);
     const std::string value = app.language().with_unit(number, UnitId::litre_per_mole);
     const auto error = assessment.value(Output::percent_error);
     if (!error) return app.say(Message{"conventions.effect"}.text("value", value));
     return app.say(Message{"conventions.effect_error"}.text("value", value).text(
         "error", percent_error_words(app, *error, conventions, 2)));
+}
+
+std::string limit_words(const App& app, Output output) {
+    const Assessment& all = app.assessment();
+    const auto limit = limiting_input(app.working().trace(), all.readings, output);
+    if (!limit) return {};
+    const auto number = static_cast<long long>(limit->figures);
+    const Field field = limit->input == Input::count ? Field::count : field_of(limit->input);
+    const std::string reading =
+        field == Field::count ? output_name(app, limit->quantity) : app.say("field." + std::string(name_of(field)));
+    if (field == Field::count || limit->quantity == Output::count) {
+        return app.say(Message{"figures.limited_by"}.text("reading", reading).count("number", number));
+    }
+    return app.say(Message{"figures.limited_by_sum"}
+                       .text("quantity", output_name(app, limit->quantity))
+                       .text("reading", reading)
+                       .count("number", number));
 }
 
 std::string signed_number(const std::string& number, double value) { return value > 0 ? '+' + number : number; }

@@ -38,6 +38,8 @@ std::string effect_words(const App& app, const Assessment& assessment, const Wor
 std::string percent_error_words(const App& app, double fraction, const Conventions& conventions, int decimals);
 /// "hydrogen, 0 °C, 100 kPa".
 std::string conditions_words(const App& app);
+/// Which reading limits the figures of an output: "Mass of metal has 3 figures"; empty where none does.
+std::string limit_words(const App& app, Output output);
 /// The output that is the result: converted, or as collected.
 Output headline_output(const Conventions& conventions);
 

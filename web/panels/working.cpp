@@ -1,11 +1,16 @@
-// The working page: every step in letters and numbers, and every value in full.
+// The working page: every step in letters and numbers with its reason, and every value in full.
 
 #include <algorithm>
 #include <cmath>
+#include <span>
 
+#include "core/explain/figures.hpp"
+#include "core/matter/constants.hpp"
+#include "core/matter/elements.hpp"
+#include "core/matter/reaction.hpp"
 #include "core/quantity/units.hpp"
 #include "web/app/app.hpp"
-#include "web/draw/typeset.hpp"
+#include "web/panels/full_values.hpp"
 #include "web/panels/panels.hpp"
 #include "web/panels/wording.hpp"
 #include "web/panels/working_rows.hpp"
@@ -21,172 +26,56 @@ constexpr Output all_steps[] = {
     Output::gas_volume,           Output::mass,               Output::amount_of_metal,
     Output::acid_needed,          Output::amount_of_gas,      Output::molar_volume_bench,
     Output::dry_gas_at_barometer, Output::compression_factor, Output::standard_compression_factor,
-    Output::molar_volume_standard, Output::gas_constant,      Output::percent_error};
+    Output::molar_volume_standard, Output::percent_error};
 
-struct FullValue {
-    std::string name;
-    std::string value;
-    std::string also;
-};
+constexpr Output other_results[] = {Output::gas_constant, Output::volume_at_standard, Output::amount_by_volume,
+                                    Output::molar_mass_found, Output::purity_found};
 
-class FullValues {
-public:
-    explicit FullValues(App& app) : app_(app), all_(app.assessment()) {}
-
-    std::vector<FullValue> rows() {
-        row(Output::gas_volume, UnitId::millilitre, 2);
-        row(Output::water_vapour_pressure, UnitId::pascal, 2, UnitId::torr, 3);
-        row(Output::water_density, UnitId::kilogram_per_cubic_metre, 3);
-        row(Output::column_pressure, UnitId::pascal, 2, UnitId::torr, 3);
-        row(Output::dry_gas_pressure, UnitId::pascal, 1, UnitId::torr, 2);
-        if (all_.measured.setup.mass_from != MassFrom::weighed) row(Output::mass, UnitId::gram, 5);
-        row(Output::amount_of_metal, UnitId::millimole, 5);
-        row(Output::amount_of_gas, UnitId::millimole, 5);
-        row(Output::acid_needed, UnitId::millimole, 3);
-        row(Output::molar_volume_bench, UnitId::litre_per_mole, 4);
-        row(Output::dry_gas_at_barometer, UnitId::litre_per_mole, 4);
-        row(Output::gas_constant, UnitId::joule_per_mole_kelvin, 5);
-        standards();
-        row(Output::percent_error, UnitId::percent, 3);
-        other_ways();
-        return std::move(rows_);
-    }
-
-private:
-    std::string number(double value, int decimals, UnitId unit) const {
-        return app_.language().with_unit(format_fixed(value, decimals, app_.language().decimal_sign()), unit);
-    }
-
-    void row(Output output, UnitId unit, int decimals, UnitId other = UnitId::none, int other_decimals = 0) {
-        FullValue full;
-        full.name = output_name(app_, output);
-        const auto value = all_.value(output);
-        if (value) {
-            full.value = number(in_unit(output, *value, unit), decimals, unit);
-            if (other != UnitId::none) full.also = number(in_unit(output, *value, other), other_decimals, other);
-        } else {
-            full.value = app_.shown(output);
-        }
-        rows_.push_back(std::move(full));
-    }
-
-    /// The molar volume at each standard state that classes use.
-    void standards() {
-        for (std::size_t i = 0; i < static_cast<std::size_t>(StandardConditions::own); ++i) {
-            Conventions other = app_.record().conventions;
-            other.standard = static_cast<StandardConditions>(i);
-            const StandardState state = standard_state(other);
-            Measured<double> measured = all_.measured;
-            measured.setup.standard_celsius = state.temperature.in_celsius();
-            measured.setup.standard_pressure = state.pressure.si();
-            Assessment moved = all_;
-            moved.measured = measured;
-            const Outcome<double> outcome = outcome_by(moved, Method{});
-            if (!outcome.ready.has(Output::molar_volume_standard)) return;
-            FullValue full;
-            full.name = app_.say(Message{"full.molar_volume_at"}.text(
-                "conditions", app_.say("conditions." + std::string(standard_conditions_names[i]))));
-            full.value = number(from_base(outcome[Output::molar_volume_standard], UnitId::litre_per_mole), 4,
-                                UnitId::litre_per_mole);
-            full.also = app_.say(Message{"full.ideal"}.text(
-                "value", number(from_base(outcome[Output::accepted_value], UnitId::litre_per_mole), 4,
-                                UnitId::litre_per_mole)));
-            rows_.push_back(std::move(full));
-        }
-    }
-
-    /// What the same readings give when one step is done another way: slips that can be recognised by it.
-    void other_ways() {
-        const auto add = [this](std::string_view key, const Method& method) {
-            const Outcome<double> outcome = outcome_by(all_, method);
-            if (!outcome.ready.has(Output::molar_volume_standard)) return;
-            const double value = from_base(outcome[Output::molar_volume_standard], UnitId::litre_per_mole);
-            rows_.push_back({app_.say(key), number(value, 3, UnitId::litre_per_mole), {}});
-        };
-        Method method;
-        if (all_.measured.setup.closed_end == ClosedEnd::largest) {
-            method.volume = Method::Volume::reading_taken_as_gas;
-            add("other_way.reading_taken_as_gas", method);
-        }
-        method = {};
-        method.vapour = Method::Vapour::ignored;
-        add("other_way.vapour_ignored", method);
-        if (all_.measured.setup.liquid_stands == LiquidStands::higher_inside ||
-            all_.measured.setup.liquid_stands == LiquidStands::higher_outside) {
-            method = {};
-            method.column = Method::Column::ignored;
-            add("other_way.column_ignored", method);
-        }
-        method = {};
-        method.conversion = Method::Conversion::none;
-        add("other_way.not_converted", method);
-    }
-
-    App& app_;
-    const Assessment& all_;
-    std::vector<FullValue> rows_;
-};
-
-Element cell(const char* name, const std::string& words, const char* scope = nullptr) {
-    Element element = Element::named(name);
-    if (scope != nullptr) element.with("scope", scope);
-    element.add(Element::text_node(words));
-    return element;
+/// "known: 8.31446 J/(mol·K), percent error −0.13 %"
+std::string compared(const App& app, std::string_view key, double found, double known, UnitId unit, int decimals) {
+    const Conventions& conventions = app.record().conventions;
+    const std::string number =
+        format_fixed(from_base(known, unit), decimals, conventions.decimal_sign, conventions.rounding);
+    return app.say(Message{key}
+                       .text("value", app.language().with_unit(number, unit))
+                       .text("percent", percent_error_words(app, found / known - 1, conventions, 2)));
 }
 
-float draw_full_values(App& app, Ui& ui, Rect area) {
+/// What stands below a row: what limits the result, what another result compares with.
+std::vector<std::string> remarks_on(const App& app, Output output) {
+    std::vector<std::string> remarks;
+    const Assessment& all = app.assessment();
+    const auto value = all.value(output);
+    if (!value) return remarks;
+    if (output == headline_output(app.record().conventions)) {
+        const std::string limit = limit_words(app, output);
+        if (!limit.empty()) remarks.push_back(app.say(Message{"working.limited"}.text("limit", limit)));
+    } else if (output == Output::gas_constant) {
+        remarks.push_back(compared(app, "working.constant_known", *value, gas_constant.si(),
+                                   UnitId::joule_per_mole_kelvin, 5));
+    } else if (output == Output::molar_mass_found && all.readings.metal) {
+        const auto weight = element(symbol_of(*all.readings.metal));
+        if (weight) {
+            remarks.push_back(compared(app, "working.molar_mass_known", *value, weight->molar_mass().si(),
+                                       UnitId::gram_per_mole, weight->decimals));
+        }
+    } else if (output == Output::purity_found && *value > 1) {
+        remarks.push_back(app.say("working.purity_above"));
+    }
+    return remarks;
+}
+
+float draw_rows(App& app, Ui& ui, Rect area, std::span<const Output> outputs) {
     float y = area.y;
-    y += ui.heading("full.heading", 2, {area.x, y, area.w, 0}, app.say("full.heading"),
-                    {Face::semibold, 20, Ink::text});
-    y += ui.text("full.about", {area.x, y + 2, area.w, 0}, app.say("full.about"), {Face::regular, 14, Ink::soft}) + 10;
-    const std::vector<FullValue> rows = FullValues(app).rows();
-    Element table = Element::named("table");
-    table.add(cell("caption", app.say("full.heading")));
-    Element head = Element::named("tr");
-    for (const std::string_view key : {"full.column.name", "full.column.value", "full.column.also"}) {
-        head.add(cell("th", app.say(key), "col"));
+    int number = 0;
+    for (const Output output : outputs) {
+        if (app.assessment().state(output).kind == OutputState::Kind::not_asked) continue;
+        if (number > 0) ui.rule({area.x, y}, {area.x + area.w, y});
+        ++number;
+        y += draw_working_row(app, ui, {area.x, y + 3, area.w, 0}, output, number, "working.row.", RowDetail::full,
+                              remarks_on(app, output)) +
+             3;
     }
-    Element body = Element::named("tbody");
-    Element head_part = Element::named("thead");
-    head_part.add(std::move(head));
-    table.add(std::move(head_part));
-    const float top = y;
-    const Type name_type{};
-    const Type value_type{Face::semibold, 16, Ink::text};
-    const Type also_type{Face::regular, 14, Ink::soft};
-    for (const FullValue& row : rows) {
-        const float value_width = ui.text_width(row.value, value_type);
-        const bool waits = value_width > area.w * 0.6f;
-        const float name_room = waits ? area.w : area.w - value_width - 16;
-        const auto name_lines = ui.lines(row.name, name_type, name_room);
-        float line = y + 5;
-        for (const std::string& text : name_lines) {
-            ui.draw_text({area.x, line + 3}, text, name_type);
-            line += 22;
-        }
-        if (waits) {
-            for (const std::string& text : ui.lines(row.value, also_type, area.w - 16)) {
-                ui.draw_text({area.x + 16, line + 3}, text, also_type);
-                line += 20;
-            }
-        } else {
-            ui.draw_text({area.x + area.w, y + 8}, row.value, value_type, Anchor::end);
-            if (!row.also.empty()) {
-                line = std::max(line, y + 27);
-                ui.draw_text({area.x + area.w, line + 1}, row.also, also_type, Anchor::end);
-                line += 20;
-            }
-        }
-        y = line + 5;
-        ui.rule({area.x, y}, {area.x + area.w, y});
-        Element tr = Element::named("tr");
-        tr.add(cell("th", row.name, "row"));
-        tr.add(cell("td", row.value));
-        tr.add(cell("td", row.also));
-        body.add(std::move(tr));
-    }
-    table.add(std::move(body));
-    ui.table("full.table", {area.x, top, area.w, y - top}, std::move(table));
     return y - area.y;
 }
 
@@ -196,15 +85,18 @@ float draw_steps(App& app, Ui& ui, Rect area) {
                     {Face::semibold, 20, Ink::text});
     y += ui.text("working.about", {area.x, y + 2, area.w, 0}, app.say("working.about"), {Face::regular, 14, Ink::soft}) + 10;
     ui.open("working.steps", Role::list, {area.x, y, area.w, 0}, app.say("working.heading"));
-    int number = 0;
-    for (const Output output : all_steps) {
-        if (app.assessment().state(output).kind == OutputState::Kind::not_asked) continue;
-        if (number > 0) ui.rule({area.x, y}, {area.x + area.w, y});
-        ++number;
-        y += draw_working_row(app, ui, {area.x, y + 3, area.w, 0}, output, number, "working.row.",
-                              RowDetail::letters_too) +
-             3;
+    y += draw_rows(app, ui, {area.x, y, area.w, 0}, all_steps);
+    ui.close();
+    y += 30;
+    y += ui.heading("working.other", 2, {area.x, y, area.w, 0}, app.say("working.other"),
+                    {Face::semibold, 20, Ink::text});
+    if (app.assessment().measured.setup.converted) {
+        y += ui.text("working.other_about", {area.x, y + 2, area.w, 0}, app.say("working.other_about"),
+                     {Face::regular, 14, Ink::soft}) +
+             10;
     }
+    ui.open("working.others", Role::list, {area.x, y, area.w, 0}, app.say("working.other"));
+    y += draw_rows(app, ui, {area.x, y, area.w, 0}, other_results);
     ui.close();
     return y - area.y;
 }

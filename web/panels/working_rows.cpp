@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/explain/reason.hpp"
 #include "web/app/app.hpp"
 #include "web/draw/typeset.hpp"
 #include "web/panels/wording.hpp"
@@ -14,6 +15,7 @@ namespace {
 constexpr float number_width = 26;
 constexpr float formula_size = 16;
 constexpr float letters_size = 14;
+constexpr float smallest_letters = 11;
 constexpr float baseline_below_middle = 5;  ///< of a text of 16 px
 constexpr float row_air = 4.5f;
 
@@ -59,7 +61,7 @@ Layout layout_of(App& app, Ui& ui, float width, Output output) {
         return out;
     }
     out.formula = typeset(equation(*step, step->numbers), formula_size, Ink::text, ui.measure(), &out.baseline);
-    const float result = ui.text_width(app.shown(output), {Face::semibold, 16, Ink::text});
+    const float result = ui.text_width(result_text(app, output), {Face::semibold, 16, Ink::text});
     out.formula_below = number_width + name_width + 12 + out.formula.width + 16 + result > width;
     set_name(out, ui, name, std::min(name_width + 2, width - number_width - 12 - result));
     if (out.formula_below) {
@@ -73,19 +75,72 @@ Layout layout_of(App& app, Ui& ui, float width, Output output) {
     return out;
 }
 
+/// What stands below a row in full. Without `draws` it only takes its measure.
+class Below {
+public:
+    Below(App& app, Ui& ui, Rect area, const std::string& key, bool draws)
+        : app_(app), ui_(ui), area_(area), key_(key), draws_(draws), y_(area.y) {}
+
+    float show(const WorkingStep& step, const std::vector<std::string>& remarks) {
+        formula(".letters", equation(step, step.letters));
+        int number = 0;
+        for (const Formula& line : step.conversions) formula(".conversion" + std::to_string(++number), line);
+        const std::string_view reason = reason_of(app_.assessment(), step.output);
+        if (!reason.empty()) words(".reason", app_.say(reason), Ink::soft);
+        number = 0;
+        for (const std::string& remark : remarks) words(".remark" + std::to_string(++number), remark, Ink::text);
+        return y_ - area_.y;
+    }
+
+private:
+    /// As large as letters are, smaller where the room is too narrow for it.
+    void formula(const std::string& part, const Formula& whole) {
+        float size = letters_size;
+        float baseline = 0;
+        Picture picture = typeset(whole, size, Ink::soft, ui_.measure(), &baseline);
+        if (picture.width > area_.w) {
+            size = std::max(smallest_letters, std::floor(size * area_.w / picture.width * 2) / 2);
+            picture = typeset(whole, size, Ink::soft, ui_.measure(), &baseline);
+        }
+        if (draws_) {
+            ui_.formula(key_ + part, {area_.x, y_ + baseline}, whole, spoken_formula(app_, whole), size, Ink::soft);
+        }
+        y_ += picture.height + 8;
+    }
+
+    void words(const std::string& part, const std::string& text, Ink ink) {
+        const Type type{Face::regular, 14, ink};
+        if (draws_) ui_.text(key_ + part, {area_.x, y_ - 2, area_.w, 0}, text, type);
+        y_ += Ui::line_height(type) * static_cast<float>(ui_.lines(text, type, area_.w).size()) + 4;
+    }
+
+    App& app_;
+    Ui& ui_;
+    Rect area_;
+    std::string key_;
+    bool draws_;
+    float y_;
+};
+
 }  // namespace
+
+std::string result_text(const App& app, Output output) { return app.shown(output); }
 
 float working_row_height(App& app, Ui& ui, float width, Output output) {
     return layout_of(app, ui, width, output).height;
 }
 
 float draw_working_row(App& app, Ui& ui, Rect area, Output output, int number, const std::string& prefix,
-                       RowDetail detail) {
+                       RowDetail detail, const std::vector<std::string>& remarks) {
     const Layout layout = layout_of(app, ui, area.w, output);
     const std::string key = prefix + std::string(name_of(output));
     const WorkingStep* step = app.working().step(output);
     const float line = area.y + layout.text_line - 11;
-    ui.open(key, Role::list_item, {area.x, area.y, area.w, layout.height}, {});
+    float height = layout.height;
+    if (step != nullptr && detail == RowDetail::full) {
+        height += Below(app, ui, {0, 0, area.w - number_width, 0}, key, false).show(*step, remarks);
+    }
+    ui.open(key, Role::list_item, {area.x, area.y, area.w, height}, {});
     ui.draw_text({area.x, line + 3}, std::to_string(number), {Face::regular, 16, Ink::soft});
     ui.text(key + ".name", {area.x + number_width, line, layout.name_room, 0}, step_name(app, output));
     const float after_name = area.x + number_width + layout.name_width + (step == nullptr ? 14.0f : 12.0f);
@@ -100,17 +155,12 @@ float draw_working_row(App& app, Ui& ui, Rect area, Output output, int number, c
         const Formula whole = equation(*step, step->numbers);
         ui.formula(key + ".formula", {at.x, at.y + layout.baseline}, whole, spoken_formula(app, whole), formula_size,
                    Ink::text);
-        ui.output(key + ".value", {area.x + area.w - 160, line, 160, 22}, app.shown(output), step_name(app, output),
+        ui.output(key + ".value", {area.x + area.w - 160, line, 160, 22}, result_text(app, output), step_name(app, output),
                   {Face::semibold, 16, Ink::text}, Anchor::end);
     }
-    float height = layout.height;
-    if (step != nullptr && detail == RowDetail::letters_too) {
-        const Formula letters = equation(*step, step->letters);
-        float baseline = 0;
-        const float tall = typeset(letters, letters_size, Ink::soft, ui.measure(), &baseline).height;
-        ui.formula(key + ".letters", {area.x + number_width, area.y + height + baseline}, letters,
-                   spoken_formula(app, letters), letters_size, Ink::soft);
-        height += tall + 8;
+    if (step != nullptr && detail == RowDetail::full) {
+        Below(app, ui, {area.x + number_width, area.y + layout.height, area.w - number_width, 0}, key, true)
+            .show(*step, remarks);
     }
     ui.close();
     return height;

@@ -22,7 +22,7 @@ void Ui::focus_ring(std::string_view key, Rect rect, float rounding) {
 void Ui::field(std::string_view key, Rect rect, const Field& about) {
     fill(rect, Ink::card, corner);
     frame(rect, about.invalid ? Ink::warning : Ink::field_edge, 1, corner);
-    const Type type{};
+    const Type type{Face::regular, about.size, Ink::text};
     const Rect s = screen(rect);
     list_->PushClipRect({s.x + 2, s.y}, {s.right() - 2, s.bottom()}, true);
     const float y = rect.y + (rect.h - type.size) / 2;
@@ -44,6 +44,7 @@ void Ui::field(std::string_view key, Rect rect, const Field& about) {
     node.invalid = about.invalid;
     node.look = about.number ? "field number" : "field";
     if (!drawn) node.look += " shown";
+    if (about.size != 16) node.look += " projected";
     node.write = interaction_.write;
 }
 
@@ -60,8 +61,8 @@ void Ui::select(std::string_view key, Rect rect, const Choice& choice) {
     const float pad = choice.framed ? inner : 2;
     const Rect s = screen(rect);
     list_->PushClipRect({s.x, s.y}, {s.right() - (choice.framed ? 16.0f : 10.0f), s.bottom()}, true);
-    const Type type{Face::regular, 16, choice.ink};
-    draw_text({rect.x + pad, rect.y + (rect.h - type.size) / 2}, words, type);
+    const Type type{Face::regular, choice.size, choice.ink};
+    draw_text({rect.x + pad, rect.y + (rect.h - choice.size) / 2}, words, type);
     list_->PopClipRect();
     // The mark of a list to open, small and only as loud as the pointer makes it.
     const float x = rect.right() - (choice.framed ? 12.0f : 6.0f);
@@ -74,6 +75,7 @@ void Ui::select(std::string_view key, Rect rect, const Choice& choice) {
     node.value = choice.chosen;
     node.options = choice.options;
     node.look = choice.framed ? "choice" : "choice plain";
+    if (choice.size != 16) node.look += " projected";
     node.write = interaction_.write;
 }
 

@@ -33,6 +33,7 @@ std::string_view tag_of(const Node& node) {
         case Role::label: return "label";
         case Role::textbox:
         case Role::radio:
+        case Role::slider:
         case Role::check_box: return "input";
         case Role::select: return "select";
         case Role::button:
@@ -98,6 +99,14 @@ void write_attributes(JsonText& json, const Node& node) {
             a.set("value", node.value);
             break;
         case Role::check_box: a.set("type", "checkbox"); break;
+        case Role::slider:
+            a.set("type", "range");
+            a.set("min", node.low);
+            a.set("max", node.high);
+            a.set("step", node.step);
+            a.set("aria-valuetext", node.spoken);
+            a.set("autocomplete", "off");
+            break;
         default: break;
     }
     if (node.current) a.set("aria-current", "page");
@@ -125,8 +134,9 @@ std::string json_of(const Node& node, const Rect& relative) {
     if (!node.look.empty()) json.key("c").text(node.look);
     if (says_its_name(node.role)) json.key("x").text(node.name);
     if (node.role == Role::output) json.key("x").text(node.value);
-    if (node.role == Role::textbox || node.role == Role::select) json.key("v").text(node.value);
-    if (node.role == Role::textbox || node.role == Role::select) json.key("w").number(node.write);
+    if (node.role == Role::textbox || node.role == Role::select || node.role == Role::slider) {
+        json.key("v").text(node.value).key("w").number(node.write);
+    }
     if (node.role == Role::radio || node.role == Role::check_box) json.key("on").truth(node.checked);
     write_rect(json, relative);
     if (node.role == Role::select) {
@@ -180,8 +190,8 @@ bool same_keys(const std::vector<Node>& nodes, const std::vector<Mirror::Placed>
 /// Whether two nodes with one key say the same; where they are is compared from the parent's corner.
 bool says_the_same(const Node& a, const Node& b) {
     const auto parts = [](const Node& n) {
-        return std::tie(n.parent, n.role, n.name, n.value, n.described_by, n.for_key, n.look, n.input_mode, n.level,
-                        n.write, n.disabled, n.checked, n.invalid, n.current, n.options, n.content);
+        return std::tie(n.parent, n.role, n.name, n.value, n.described_by, n.for_key, n.look, n.input_mode, n.low,
+                        n.high, n.step, n.spoken, n.level, n.write, n.disabled, n.checked, n.invalid, n.current, n.options, n.content);
     };
     return parts(a) == parts(b);
 }

@@ -60,6 +60,7 @@ enum class Role : unsigned char {
     radio_group,
     radio,
     check_box,
+    slider,      ///< a value between `low` and `high`
     button,
     tab_list,
     tab,
@@ -83,6 +84,8 @@ struct Node {
     std::string for_key;       ///< label: key of its control
     std::string look;          ///< class names for the element where it must look like the drawing
     std::string input_mode;
+    std::string low, high, step;  ///< slider: numbers as HTML writes them; step "any" where it has none
+    std::string spoken;           ///< slider: its value in words
     int level = 0;
     int write = 0;  ///< see mirror.md, `w`
     bool disabled = false;

@@ -99,6 +99,7 @@ public:
         std::string input_mode = "decimal";
         bool number = true;  ///< set to the right with tabular figures
         bool invalid = false;
+        float size = 16;  ///< of its text; another than 16 is that of the projector's controls (style.css, .projected)
     };
     void field(std::string_view key, Rect rect, const Field& field);
 
@@ -108,6 +109,7 @@ public:
         std::string chosen;
         bool framed = true;  ///< a box; else only the words and a mark
         Ink ink = Ink::text;
+        float size = 16;  ///< as of a field
     };
     void select(std::string_view key, Rect rect, const Choice& choice);
     /// One radio button with its words, in as many lines as `rect.w` asks for; `group` is the key of the open radio group.
@@ -115,6 +117,20 @@ public:
 
     /// A box with its words; true once for each press.
     bool check_box(std::string_view key, Rect rect, std::string_view words, bool on);
+
+    struct Slider {
+        std::string name;          ///< accessible name, where no label is its name
+        std::string spoken;        ///< the value in words, with its unit
+        std::string described_by;  ///< keys of texts
+        double low = 0;
+        double high = 1;
+        double step = 0;  ///< of the arrow keys, counted from `low`; 0: any value
+        double value = 0;
+        std::vector<double> marks;  ///< values with a stroke below the track
+    };
+    /// A value set by moving a thumb, coloured from 0 (or the end nearest to it). Each move comes to App::typed as the
+    /// number's text; true once after each that is over: thumb let go, or key pressed. 44 px high at least on touch.
+    bool slider(std::string_view key, Rect rect, const Slider& slider);
 
     enum class ButtonLook { link, plain, page, framed, off };
     /// True once for each press.
