@@ -165,7 +165,8 @@ TEST_CASE("a one-figure mass dominates, and a longer ribbon or a finer balance i
     for (const Improvement& way : ways) {
         ribbon = ribbon || way.way == Improvement::Way::ribbon_by_length;
         balance = balance || (way.way == Improvement::Way::finer_instrument && way.input == Input::mass_of_metal);
-        CHECK(way.expanded < budget.expanded / 3);
+        // Both turn a doubt of 14 % into 5 % at the most; more metal only shares it out.
+        if (way.way != Improvement::Way::more_metal) CHECK(way.expanded < budget.expanded / 3);
     }
     CHECK(ribbon);
     CHECK(balance);
