@@ -290,11 +290,16 @@ def families(sources):
     required = {f"choice.{field}.{value}" for field in asked for value in choices.get(field, ())} | glued(sources)
     required |= {f"conventions.{name}{value}" for name, values in conventions(sources).items()
                  for value in [""] + [f".{v}" for v in values]}
+    required |= {f"cause.{name}.about" for name in sources.names("cause_names") if "cause." in used}
     possible = {f"{key}.about" for key in required if re.fullmatch(r"conventions\.\w+", key)}
     for beginning, names, needed in (("field.", fields, True), ("output.", outputs, True),
                                      ("standard.", standards, True), ("conditions.", standards[:-1], True),
                                      ("instrument.", instruments(sources), True),
                                      ("shape.", sources.names("shape_names"), True),
+                                     ("cause.", sources.names("cause_names"), True),
+                                     ("doubt.from.", sources.names("doubt_from_names"), True),
+                                     ("gap.plausible.", sources.names("plausibility_names"), True),
+                                     ("doubt.kind.", sources.names("doubt_kind_names"), False),
                                      ("hint.", fields + ["start"], False), ("step.", outputs, False)):
         if beginning in used:
             (required if needed else possible).update(beginning + name for name in names)

@@ -136,16 +136,12 @@ std::string verdict_words(const App& app, const Certainty& certainty) {
     const auto error = app.assessment().value(Output::percent_error);
     if (verdict.kind == Verdict::Kind::no_interval || !accepted || !error) return {};
     if (!verdict.shows_plus_minus && verdict.preliminary) return {};
-    const Budget& budget = certainty.budget();
-    const std::string_view key = verdict.kind == Verdict::Kind::inside           ? "verdict.inside"
-                                 : verdict.kind == Verdict::Kind::found_too_high ? "verdict.found_too_high"
-                                                                                 : "verdict.found_too_low";
-    Message message{key};
-    message.text("percent", percent_error_words(app, *error, app.record().conventions, 2));
-    if (verdict.kind != Verdict::Kind::inside) {
-        message.text("by", to_its_doubt_with_unit(app, budget, verdict.outside_by));
-    }
-    return app.say(message);
+    const std::string percent = percent_error_words(app, *error, app.record().conventions, 2);
+    if (verdict.kind == Verdict::Kind::inside) return app.say(Message{"verdict.inside"}.text("percent", percent));
+    const std::string by = to_its_doubt_with_unit(app, certainty.budget(), verdict.outside_by);
+    return app.say(Message{verdict.kind == Verdict::Kind::found_too_high ? "verdict.found_too_high" : "verdict.found_too_low"}
+                       .text("by", by)
+                       .text("percent", percent));
 }
 
 std::string accepted_words(const App& app, std::string_view key, const Budget& budget) {
@@ -174,7 +170,8 @@ std::string caution_words(const App& app, const Certainty& certainty) {
         const Input input = first.doubt.input;
         const bool balance =
             input == Input::mass_of_metal || input == Input::mass_before || input == Input::mass_after;
-        return app.say(Message{balance ? "caution.balance" : "caution.no_denominator"}.text("name", name));
+        if (balance) return app.say("caution.balance");
+        return app.say(Message{"caution.no_denominator"}.text("name", name));
     }
     return app.say("caution.disagrees");
 }
@@ -198,12 +195,13 @@ std::string improvement_words(const App& app, const Budget& budget, const Improv
     }
     const UnitId unit = unit_of_budget(app, budget);
     const int decimals = std::max(0, decimals_of_uncertainty(difference_in(improvement.expanded, unit), 2));
-    message.text("now", to_its_doubt(app, budget, budget.expanded))
+    Message gain{"improve.bring"};
+    gain.text("now", to_its_doubt(app, budget, budget.expanded))
         .text("then", app.language().with_unit(
                           format_fixed(difference_in(improvement.expanded, unit),
                                        std::max(decimals, decimals_of_doubt(app, budget)), app.language().decimal_sign()),
                           unit));
-    return app.say(message);
+    return app.say(message) + ' ' + app.say(gain);
 }
 
 }  // namespace overwater

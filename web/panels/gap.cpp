@@ -186,14 +186,16 @@ private:
 
         const double found = app_.assessment().outcome[headline_output(app_.record().conventions)];
         const auto then = result_with(app_.assessment(), cause, size);
-        Message message{then ? "gap.effect" : "gap.effect_none"};
-        message.text("cause", app_.say("cause." + std::string(name_of(cause)))).text("size", slider.spoken);
-        if (then) {
-            message.text("result", result_words(*then))
-                .text("found", result_words(found))
-                .text("percent", percent_words(*then, found));
-        }
-        y_ += ui_.text("gap.effect", {area_.x, y_, area_.w, 0}, app_.say(message), {Face::semibold, 16, Ink::text});
+        const std::string name = app_.say("cause." + std::string(name_of(cause)));
+        const std::string words =
+            !then ? app_.say(Message{"gap.effect_none"}.text("cause", name).text("size", slider.spoken))
+                  : app_.say(Message{"gap.effect"}
+                                 .text("cause", name)
+                                 .text("size", slider.spoken)
+                                 .text("result", result_words(*then))
+                                 .text("found", result_words(found))
+                                 .text("percent", percent_words(*then, found)));
+        y_ += ui_.text("gap.effect", {area_.x, y_, area_.w, 0}, words, {Face::semibold, 16, Ink::text});
     }
 
     /// About a hundred steps, of a round size.
