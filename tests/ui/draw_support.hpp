@@ -73,11 +73,15 @@ public:
 
     /// Bounds of all vertices that painting one picture added.
     Bounds painted(const Picture& picture, Point origin, const Theme& theme) const {
-        const int first = list().VtxBuffer.Size;
-        paint(picture, origin, theme, list(), fonts_, scale_);
+        // A list of its own: one list holds no more than 65,536 points.
+        ImDrawList own(ImGui::GetDrawListSharedData());
+        own._ResetForNewFrame();
+        own.PushTexture(ImGui::GetIO().Fonts->TexRef);
+        own.PushClipRectFullScreen();
+        paint(picture, origin, theme, own, fonts_, scale_);
         Bounds bounds;
-        for (int i = first; i < list().VtxBuffer.Size; ++i) {
-            bounds.add(list().VtxBuffer[i].pos.x - origin.x, list().VtxBuffer[i].pos.y - origin.y);
+        for (const ImDrawVert& vertex : own.VtxBuffer) {
+            bounds.add(vertex.pos.x - origin.x, vertex.pos.y - origin.y);
         }
         return bounds;
     }

@@ -109,8 +109,8 @@ void App::take(Record record, bool newer) {
     open_details_.clear();
     open_doubt_ = Field::count;
     restart_projector();
-    own_celsius_text_.clear();
-    own_pressure_text_.clear();
+    own_celsius_text_.reset();
+    own_pressure_text_.reset();
     state_keeping(shelf_.state_of(record_.id));
     attended_ = Field::count;
     recompute();

@@ -233,8 +233,8 @@ private:
     std::optional<Shelf::Removed> deleted_;
     std::vector<std::pair<std::string, std::string>> sets_;
     std::string set_name_;
-    std::string own_celsius_text_;
-    std::string own_pressure_text_;
+    std::optional<std::string> own_celsius_text_;
+    std::optional<std::string> own_pressure_text_;
     std::size_t projector_step_ = 0;
     bool projector_shows_ = false;
     bool projector_changes_ = false;

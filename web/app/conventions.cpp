@@ -71,8 +71,9 @@ void App::type_convention(std::string_view name, const std::string& text) {
 
 std::string App::typed_convention(std::string_view name) const {
     const bool celsius = name == "own_celsius";
-    const std::string& text = celsius ? own_celsius_text_ : own_pressure_text_;
-    if (!text.empty()) return text;
+    // A field that was emptied stays empty, as it does in the document.
+    const std::optional<std::string>& text = celsius ? own_celsius_text_ : own_pressure_text_;
+    if (text) return *text;
     const double value = celsius ? record_.conventions.own_celsius
                                  : from_base(record_.conventions.own_pressure, UnitId::kilopascal);
     return format_significant(value, 6, language_.decimal_sign());
@@ -104,8 +105,8 @@ void App::use_set(const std::string& id) {
     if (!stored || refused()) return;
     before_change("conventions.set");
     record_.conventions = stored->record.conventions;
-    own_celsius_text_.clear();
-    own_pressure_text_.clear();
+    own_celsius_text_.reset();
+    own_pressure_text_.reset();
     ++interaction_.write;
     after_change("conventions.set");
 }

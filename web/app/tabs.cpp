@@ -59,8 +59,8 @@ void App::reload(Shelf::Loaded loaded) {
     read_only_ = loaded.newer;
     // A step back from here would take away what the other window wrote.
     undo_.forget();
-    own_celsius_text_.clear();
-    own_pressure_text_.clear();
+    own_celsius_text_.reset();
+    own_pressure_text_.reset();
     ++interaction_.write;
     state_keeping(shelf_.state_of(record_.id));
     shelf_.look_again(record_.id);

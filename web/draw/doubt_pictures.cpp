@@ -52,7 +52,7 @@ Picture draw_budget_bars(std::vector<BudgetBar> bars, const BarLabels& labels, f
         pattern_bar(picture, {left, top}, {left + long_one, last}, bars[i].pattern);
     }
     if (layout.beside() && !bars.empty()) {
-        picture.line({layout.bar_left() + 0.5f, first - 3}, {layout.bar_left() + 0.5f, last + 3}, Ink::field_edge);
+        picture.line({layout.bar_left() + 0.5f, std::max(0.0f, first - 3)}, {layout.bar_left() + 0.5f, last + 3}, Ink::field_edge);
     }
     picture.height = std::ceil(layout.write_legend(picture, labels.legend, y));
     return picture;

@@ -77,6 +77,8 @@ private:
         for (const Instrument& one : all) choice.options.emplace_back(one.key, instrument_words(app_, one));
         choice.chosen = instrument_by_key(at, app_.entry(at).instrument) != nullptr ? app_.entry(at).instrument : "";
         const std::string key = key_of_control(at, ControlPart::instrument);
+        // On a narrow page a long name is set smaller rather than cut.
+        if (width_of(choice) > area_.w) choice.size = 13;
         ui_.select(key, labelled(key, "reading_doubt.instrument", width_of(choice)), choice);
         y_ += row_;
     }

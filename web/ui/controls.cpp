@@ -44,7 +44,7 @@ void Ui::field(std::string_view key, Rect rect, const Field& about) {
     node.invalid = about.invalid;
     node.look = about.number ? "field number" : "field";
     if (!drawn) node.look += " shown";
-    if (about.size != 16) node.look += " projected";
+    if (about.size > 16) node.look += " projected";
     node.write = interaction_.write;
 }
 
@@ -75,7 +75,7 @@ void Ui::select(std::string_view key, Rect rect, const Choice& choice) {
     node.value = choice.chosen;
     node.options = choice.options;
     node.look = choice.framed ? "choice" : "choice plain";
-    if (choice.size != 16) node.look += " projected";
+    if (choice.size > 16) node.look += " projected";
     node.write = interaction_.write;
 }
 

@@ -99,7 +99,7 @@ public:
         std::string input_mode = "decimal";
         bool number = true;  ///< set to the right with tabular figures
         bool invalid = false;
-        float size = 16;  ///< of its text; another than 16 is that of the projector's controls (style.css, .projected)
+        float size = 16;  ///< of its text; more than 16 is that of the projector's controls (style.css, .projected)
     };
     void field(std::string_view key, Rect rect, const Field& field);
 
