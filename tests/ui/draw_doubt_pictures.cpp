@@ -181,11 +181,11 @@ TEST_CASE("the histogram's bins are as high as their counts, and filled inside t
     const Canvas canvas;
     const Picture p = draw_histogram(triangle(), 600, 230, canvas.measure());
     CHECK(p.description == "trials");
-    const float px = (place_of(p, "24") - place_of(p, "21")) / 3;  // a unit
+    const float px = (place_of(p, "24.0") - place_of(p, "21.0")) / 3;  // a unit
     const std::vector<const Mark*> bins = boxes_of(p, Ink::liquid);
     REQUIRE(bins.size() == 6);  // from 21 to 24, half a unit each
-    CHECK(std::abs(bins.front()->points[0].x - place_of(p, "21")) <= 1);
-    CHECK(std::abs(bins.back()->points[1].x - place_of(p, "24")) <= 1);
+    CHECK(std::abs(bins.front()->points[0].x - place_of(p, "21.0")) <= 1);
+    CHECK(std::abs(bins.back()->points[1].x - place_of(p, "24.0")) <= 1);
     const float floor = bins[0]->points[1].y;
     const float counts[] = {40, 80, 100, 60, 40, 30};
     for (std::size_t i = 0; i < 6; ++i) {
@@ -217,8 +217,8 @@ TEST_CASE("the normal curve has the area of the bars, and its own dashes") {
     // The largest ordinate of the standard normal curve is 0.39894 (Abramowitz and Stegun, table 26.1): 410 trials in
     // bins of half a deviation have 410 * 0.5 * 0.39894 = 81.78 in the one at its top, where the highest has 100.
     CHECK(highest / (floor - bins[2]->points[0].y) == doctest::Approx(0.8178).epsilon(0.01));
-    const float px = place_of(p, "23") - place_of(p, "22");
-    CHECK(std::abs(at - (place_of(p, "22") + 0.3F * px)) <= 0.1F * px);
+    const float px = place_of(p, "23.0") - place_of(p, "22.0");
+    CHECK(std::abs(at - (place_of(p, "22.0") + 0.3F * px)) <= 0.1F * px);
 }
 
 TEST_CASE("value and accepted value stand at their places, told apart by a dot") {
@@ -228,9 +228,9 @@ TEST_CASE("value and accepted value stand at their places, told apart by a dot")
     const Mark* accepted = upright(p, Ink::text);
     REQUIRE(value != nullptr);
     REQUIRE(accepted != nullptr);
-    const float px = place_of(p, "23") - place_of(p, "22");
-    CHECK(std::abs(value->points[0].x - (place_of(p, "22") + 0.25F * px)) <= 0.6F);
-    CHECK(std::abs(accepted->points[0].x - place_of(p, "23")) <= 0.6F);
+    const float px = place_of(p, "23.0") - place_of(p, "22.0");
+    CHECK(std::abs(value->points[0].x - (place_of(p, "22.0") + 0.25F * px)) <= 0.6F);
+    CHECK(std::abs(accepted->points[0].x - place_of(p, "23.0")) <= 0.6F);
     CHECK(marks_of(p, Mark::Kind::area).size() == 1);  // the dot
     HistogramView view = triangle();
     view.accepted = 60;  // far off: it stands at the end and points there

@@ -76,6 +76,7 @@ public:
         // A list of its own: one list holds no more than 65,536 points.
         ImDrawList own(ImGui::GetDrawListSharedData());
         own._ResetForNewFrame();
+        own.Flags = ImDrawListFlags_None;
         own.PushTexture(ImGui::GetIO().Fonts->TexRef);
         own.PushClipRectFullScreen();
         paint(picture, origin, theme, own, fonts_, scale_);

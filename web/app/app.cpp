@@ -268,7 +268,7 @@ void App::typed(const std::string& key, const std::string& text) {
         after_change(key);
         return;
     }
-    if (key == "answers.molar_volume") {
+    if (key.starts_with("answers.molar_volume")) {
         answer_draft_ = text;
         platform::wake(2);
         return;
@@ -325,6 +325,8 @@ void App::change_entry(Field field, const std::string& key, const std::string& t
     if (unit) {
         // Another unit re-reads the same text; it never converts what was typed.
         sheet.edit(field).unit = unit_by_key(text).value_or(UnitId::none);
+        // A unit typed with the number counts before the one chosen: the list has to show it again.
+        ++interaction_.write;
     } else {
         sheet.edit(field).text = text;
         record_.history.push_back({platform::iso_time(), own ? static_cast<int>(run_) : -1, std::string(name_of(field)), text, {}});

@@ -17,10 +17,12 @@ float draw_withheld(App& app, Ui& ui, Rect area) {
     const float tall = ui.touch() ? 44.0f : 30.0f;
     const std::string words = app.say("results.own_answer");
     const float label = std::min(ui.text_width(words, Type{}) + 14, area.w - 130);
-    ui.label("answers.molar_volume.label", "answers.molar_volume", {area.x, y, label, tall}, words);
+    // The same field in another place of the document is another node: one that has the focus is never moved.
+    const std::string key = app.page() == PageName::bench ? "answers.molar_volume" : "answers.molar_volume.away";
+    ui.label(key + ".label", key, {area.x, y, label, tall}, words);
     Ui::Field field;
     field.value = app.own_answer_draft();
-    ui.field("answers.molar_volume", {area.x + label, y, 120, tall}, field);
+    ui.field(key, {area.x + label, y, 120, tall}, field);
     const std::string press = app.say("results.show");
     const float press_width = std::ceil(ui.text_width(press, Type{})) + 26;
     const bool beside = label + 132 + press_width <= area.w;
