@@ -59,8 +59,9 @@ private:
             steps(edge);
             for (const Press& press : right_pages) page(edge, press);
         } else {
-            for (const Press& press : right_pages) page(flow, press);
+            // In the same order, which a longer name of the record must not change.
             steps(flow);
+            for (const Press& press : right_pages) page(flow, press);
         }
         return flow.bottom() + pad;
     }
