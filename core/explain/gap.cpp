@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/explain/cause_model.hpp"
+#include "core/quantity/short_sort.hpp"
 #include "core/result/doubt.hpp"
 
 namespace overwater {
@@ -144,7 +145,7 @@ std::optional<Gap> gap_of(const Assessment& assessment, const Verdict& verdict) 
         widen(*reach, cause, doubts);
         gap.explanations.push_back(search.explain(cause, *reach));
     }
-    std::stable_sort(gap.explanations.begin(), gap.explanations.end(), before);
+    short_sort(gap.explanations.begin(), gap.explanations.end(), before);
     return gap;
 }
 

@@ -3,9 +3,10 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/quantity/gum.hpp"
+#include "core/quantity/short_sort.hpp"
 #include "core/result/dual.hpp"
 #include "core/result/evaluate.hpp"
-#include "core/quantity/gum.hpp"
 
 namespace overwater {
 
@@ -38,7 +39,7 @@ Budget budget_of(const Doubts& doubts, const Sensitivities& sensitivities, Outpu
         variance += contribution * contribution;
     }
     for (BudgetRow& row : budget.rows) row.share = row.contribution * row.contribution / variance;
-    std::stable_sort(budget.rows.begin(), budget.rows.end(),
+    short_sort(budget.rows.begin(), budget.rows.end(),
                      [](const BudgetRow& a, const BudgetRow& b) { return a.share > b.share; });
     budget.u = std::sqrt(variance);
     budget.degrees = effective_degrees(parts);

@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include "core/bench/meniscus.hpp"
+#include "core/quantity/short_sort.hpp"
 #include "core/result/budget.hpp"
 
 namespace overwater {
@@ -40,7 +41,7 @@ public:
             consider(row);
         }
         more_metal();
-        std::stable_sort(found_.begin(), found_.end(),
+        short_sort(found_.begin(), found_.end(),
                          [](const Improvement& a, const Improvement& b) { return a.expanded < b.expanded; });
         if (found_.size() > most_offered) found_.resize(most_offered);
         return std::move(found_);

@@ -5,6 +5,7 @@
 
 #include "core/matter/constants.hpp"
 #include "core/quantity/number_text.hpp"
+#include "core/quantity/short_sort.hpp"
 #include "core/record/convention_choices.hpp"
 #include "core/record/stored.hpp"
 #include "web/app/app.hpp"
@@ -95,7 +96,7 @@ void App::read_sets() {
         const auto stored = text ? stored_to(*text) : std::nullopt;
         if (stored) sets_.emplace_back(key.substr(set_prefix.size()), stored->record.name);
     }
-    std::sort(sets_.begin(), sets_.end(), [](const auto& a, const auto& b) { return a.second < b.second; });
+    short_sort(sets_.begin(), sets_.end(), [](const auto& a, const auto& b) { return a.second < b.second; });
     platform::wake(2);
 }
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/quantity/short_sort.hpp"
 #include "core/record/json.hpp"
 #include "web/app/files_scan.hpp"
 
@@ -43,7 +44,7 @@ void Shelf::open() {
             if (text && !stored_to(*text)) damaged_.push_back(key);
         }
     }
-    std::stable_sort(cards_.begin(), cards_.end(), [](const Card& a, const Card& b) { return a.saved > b.saved; });
+    short_sort(cards_.begin(), cards_.end(), [](const Card& a, const Card& b) { return a.saved > b.saved; });
 }
 
 std::optional<Shelf::Loaded> Shelf::read(const std::string& id, Known* known) const {

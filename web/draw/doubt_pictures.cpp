@@ -4,6 +4,7 @@
 #include <cmath>
 #include <utility>
 
+#include "core/quantity/short_sort.hpp"
 #include "web/draw/bar_rows.hpp"
 #include "web/draw/side_label.hpp"
 
@@ -29,7 +30,7 @@ Picture draw_budget_bars(std::vector<BudgetBar> bars, const BarLabels& labels, f
     Picture picture;
     picture.width = width;
     picture.description = labels.description;
-    std::stable_sort(bars.begin(), bars.end(),
+    short_sort(bars.begin(), bars.end(),
                      [](const BudgetBar& a, const BudgetBar& b) { return share_of(a) > share_of(b); });
     std::vector<BarRows::Row> rows;
     for (const BudgetBar& bar : bars) rows.push_back({bar.label, bar.words});

@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "web/draw/doubt_pictures.hpp"
+#include "core/quantity/short_sort.hpp"
 #include "web/draw/geometry.hpp"
 
 namespace overwater {
@@ -182,7 +183,7 @@ private:
     /// Moves labels of one row apart, in smaller letters where they would not fit beside each other.
     void write_row(std::vector<Label> row, float baseline) {
         std::erase_if(row, [](const Label& label) { return label.words.empty(); });
-        std::stable_sort(row.begin(), row.end(), [](const Label& a, const Label& b) { return a.x < b.x; });
+        short_sort(row.begin(), row.end(), [](const Label& a, const Label& b) { return a.x < b.x; });
         float size = size_;
         std::vector<float> halves;
         for (; size >= smallest_text; size -= 1) {
@@ -287,7 +288,7 @@ private:
             all.push_back({*view_.accepted, {0, view_.accepted_words, Face::regular, Ink::text}});
         }
         if (there(view_.value)) all.push_back({*view_.value, {0, view_.value_words, Face::semibold, Ink::copper}});
-        std::stable_sort(all.begin(), all.end(), [](const Upright& a, const Upright& b) { return a.value < b.value; });
+        short_sort(all.begin(), all.end(), [](const Upright& a, const Upright& b) { return a.value < b.value; });
         std::vector<Label> row;
         for (Upright& mark : all) {
             const bool ours = mark.label.ink == Ink::copper;
