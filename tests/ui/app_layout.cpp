@@ -292,6 +292,19 @@ constexpr State states[] = {
          enter(desk, "conventions.set_name", "Class 3 b, spring");
          desk.press("conventions.set_keep");
      }},
+    {"working with every unit to be converted",
+     [](Desk& desk) {
+         desk.press("header.bench");
+         desk.choose("bench.mass_from.weighed", "weighed");
+         desk.choose("bench.pressure_kind.at_the_bench", "at_the_bench");
+         static constexpr std::pair<const char*, const char*> texts[] = {
+             {"bench.mass_of_metal", "41.2 mg"}, {"bench.tube_capacity", "0.0500 L"},
+             {"bench.end_space", "2.34 g"},      {"bench.scale_reading", "9.15 cm3"},
+             {"bench.temperature", "70.5 degF"}, {"bench.level_difference", "4.41 in"},
+             {"bench.barometer", "29.42 inHg"}};
+         for (const auto& [key, text] : texts) enter(desk, key, text);
+         desk.press("header.working");
+     }},
     {"records with a long name",
      [](Desk& desk) {
          desk.press("header.record");
