@@ -204,6 +204,7 @@ void App::go(PageName page) {
     page_ = page;
     shelf_.set_setting("page", page_names[static_cast<std::size_t>(page)]);
     platform::scroll_to(0);
+    if (page == PageName::how_sure) ask_trials();
     platform::wake(2);
 }
 
@@ -233,9 +234,16 @@ Output App::output_looked_at() const { return looked_at_output_.value_or(headlin
 void App::look_at(Output output) {
     looked_at_output_ = output;
     settle_certainty();
-    certainty_.ask_trials();
-    looked_at_.ask_trials();
+    ask_trials();
     platform::wake(2);
+}
+
+void App::ask_trials() {
+    const bool looked_at = page_ == PageName::how_sure;
+    if (!looked_at && certainty_.caution() == Caution::none) return;
+    certainty_.ask_trials();
+    if (looked_at) looked_at_.ask_trials();
+    platform::wake(1);
 }
 
 bool App::run_trials() {

@@ -194,6 +194,8 @@ private:
     void after_change(const std::string& key);
     void recompute();
     void settle_certainty();
+    /// Trials are made where they are looked at, and where they decide.
+    void ask_trials();
     /// A slice of the trials that are wanted; true where more are.
     bool run_trials();
     void restore(std::optional<Undo::Place> place);

@@ -84,11 +84,7 @@ bool App::handle(const Event& event) {
             break;
         case Kind::timer:
             if (event.key == "announce") announce();
-            if (event.key == "trials") {
-                certainty_.ask_trials();
-                looked_at_.ask_trials();
-                platform::wake(1);
-            }
+            if (event.key == "trials") ask_trials();
             return true;
         default: break;
     }
