@@ -10,8 +10,8 @@ import subprocess
 import sys
 
 from check import Checks
-from practice_draws import decode, encode, word_of
-from practice_shown import lines_of
+from independent.practice_draws import decode, encode, word_of
+from independent.practice_shown import lines_of
 
 
 def golden():

@@ -2,7 +2,7 @@
 
 from decimal import ROUND_FLOOR, Decimal as D, getcontext
 
-from practice_draws import Bench, decode
+from independent.practice_draws import Bench, decode
 
 getcontext().prec = 40
 
