@@ -108,7 +108,7 @@ describe('a whole run', { concurrency: false }, () => {
         phone: { size: { width: 390, height: 844 }, touch: true, ratio: 2 }, zoomed: { size: { width: 683, height: 310 } },
     })) {
         it(`has no barrier that axe finds, ${name}`, () => withPage({ kind: 'served', ...options }, async ({ tab }) => {
-            for (const page of [null, 'Working', 'Cautions', 'Conventions', 'Records', 'Projector']) {
+            for (const page of [null, 'Working', 'How sure', 'The gap', 'Cautions', 'Conventions', 'Records', 'Projector']) {
                 if (page) {
                     await tab.getByRole('button', { name: page === 'Records' ? /^Records/ : page, exact: page !== 'Records' }).first().click();
                 }
