@@ -30,7 +30,7 @@ constexpr std::size_t burette_100_b = 2;
 constexpr std::size_t burette_25_01_b = 4;
 constexpr std::size_t burette_10_005_b = 8;
 
-// ISO 385: ISO 385:2005, Table 1, by a transcription, not read in the original. ISO 4788: ISO 4788:2005, from memory;
+// ISO 385: ISO 385:2005, Table 1, from a second-hand copy. ISO 4788: ISO 4788:2005, from memory;
 // its divisions: the usual ones, from memory. Gas measuring tubes have no ISO class: usual ones, from memory.
 constexpr std::array<Instrument, 24> tubes{{
     scale("burette_50_b", 50, 0.1, 0.10),       // ISO 385
@@ -113,7 +113,7 @@ constexpr std::array<Instrument, 2> heights{{
 
 constexpr std::array<Instrument, 2> acid_volumes{{
     simple("cylinder_10", ml(0.2)),          // ISO 4788:2005 class B, from memory
-    simple("pipette_or_burette", ml(0.05)),  // ISO 385:2005, Table 1, burette of 10 mL class B, by a transcription
+    simple("pipette_or_burette", ml(0.05)),  // ISO 385:2005, Table 1, burette of 10 mL class B, from a second-hand copy
 }};
 
 constexpr std::array<Instrument, 2> ribbons{{

@@ -16,7 +16,7 @@ struct Vessel {
     double capacity, division, limit;  ///< mL
 };
 
-// ISO 385:2005, Table 1, by a transcription.
+// ISO 385:2005, Table 1, from a second-hand copy.
 const Vessel iso_385[] = {
     {"burette_10_002_a", 10, 0.02, 0.02}, {"burette_10_002_b", 10, 0.02, 0.05}, {"burette_10_005_a", 10, 0.05, 0.03},
     {"burette_10_005_b", 10, 0.05, 0.05}, {"burette_25_005_a", 25, 0.05, 0.03}, {"burette_25_005_b", 25, 0.05, 0.05},

@@ -221,7 +221,7 @@ TEST_CASE("Student's t") {
         near(student_quantile(0.99, row.degrees), row.p99, 0.00051);
         near(coverage_factor(row.degrees), row.p95, 0.00051);
     }
-    // GUM Table G.2, by a transcription.
+    // GUM Table G.2, from a second-hand copy.
     near(student_quantile(0.95, 1), 12.71, 0.005);
     near(student_quantile(0.9973, 5), 5.51, 0.005);
     near(student_quantile(0.90, 20), 1.72, 0.0051);
