@@ -43,7 +43,7 @@ bool App::handle(const Event& event) {
             if (page_ == PageName::projector && field_of_control(event.key).field != Field::count) {
                 // A reading being changed keeps its arrows and its spaces.
                 if (event.text != "Escape" && event.text != "Enter") return false;
-                platform::focus("projector.changes", -1);
+                platform::focus("projector.done", -1);
                 return true;
             }
             if (page_ == PageName::projector) {
