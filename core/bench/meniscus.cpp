@@ -26,4 +26,9 @@ std::optional<double> meniscus_ring(double bore) {
     return std::nullopt;
 }
 
+double most_of_meniscus(double capacity) {
+    constexpr double small_tube = 75e-6;
+    return capacity > small_tube ? 0.45e-6 : 0.25e-6;
+}
+
 }  // namespace overwater

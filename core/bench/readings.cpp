@@ -9,11 +9,6 @@ namespace overwater {
 
 namespace {
 
-/// A difference in `unit` in the base of its measure: 1 °F is 5/9 of 1 °C, wherever the two scales begin.
-double difference_in_base(double difference, UnitId unit) {
-    return to_base(difference, unit) - to_base(0.0, unit);
-}
-
 /// The half-width typed in its own box counts before one typed behind the reading.
 void read_half_width(TypedDoubt& doubt, const Reading& reading, const Entry& entry, Measure measure) {
     if (!entry.plus_minus.empty()) {
@@ -32,12 +27,12 @@ void read_half_width(TypedDoubt& doubt, const Reading& reading, const Entry& ent
         } else if (relative) {
             doubt.half_width = std::fabs(reading.base) * to_base(typed.value, UnitId::percent);
         } else {
-            doubt.half_width = difference_in_base(typed.value, typed.unit == UnitId::none ? reading.unit : typed.unit);
+            doubt.half_width = difference_to_base(typed.value, typed.unit == UnitId::none ? reading.unit : typed.unit);
         }
         return;
     }
     if (reading.number.has_plus_minus && reading.number.plus_minus > 0) {
-        doubt.half_width = difference_in_base(reading.number.plus_minus, reading.unit);
+        doubt.half_width = difference_to_base(reading.number.plus_minus, reading.unit);
     }
 }
 

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/bench/meniscus.hpp"
 #include "core/explain/cause_model.hpp"
 #include "core/matter/water.hpp"
 #include "core/quantity/units.hpp"
@@ -29,9 +30,6 @@ constexpr double coldest_room = 12;
 /// An end space that nobody measured: 1 to 4 mL beyond the last mark are usual (common practice, no source).
 constexpr double end_space_usual = 4 * millilitre.factor;
 constexpr double end_space_largest = 6 * millilitre.factor;
-/// The meniscus in tubes of 50 mL, and from 75 mL on in those of 100 mL (method.md, section 1).
-constexpr double small_tube = 75 * millilitre.factor;
-constexpr double small_tube_meniscus = 0.25 * millilitre.factor;
 /// Less acid than twice what is needed: the last metal may not dissolve.
 constexpr double enough_acid = 2;
 
@@ -52,9 +50,7 @@ public:
     bool vapour_subtracted() const { return setup_.vapour != VapourFrom::not_subtracted; }
     bool by_ribbon() const { return setup_.mass_from == MassFrom::ribbon; }
     /// More metal than acid: the metal's mass does not count.
-    bool acid_sets_gas() const {
-        return setup_.acid_limits && all_.has(Output::acid_excess) && all_.outcome[Output::acid_excess] < 1;
-    }
+    bool acid_sets_gas() const { return all_.acid_gives_out(); }
     bool acid_may_be_short() const {
         if (!all_.readings.metal) return false;
         if (reaction(*all_.readings.metal, all_.readings.acid.value_or(Acid::hydrochloric)).with_water) return false;
@@ -115,10 +111,8 @@ Maybe only_if(bool possible, const Reach& reach) { return possible ? Maybe(reach
 Maybe meniscus(const Run& run) {
     if (!run.inverted() || run.start_read() || run.ring_taken_off()) return std::nullopt;
     Reach reach = volume(Cause::meniscus, run);
-    const bool small = run.number(Input::tube_capacity) <= small_tube;
-    reach.largest = small ? small_tube_meniscus : info(Cause::meniscus).largest;
     // Water wets the glass of every tube, so that the whole ring is usual.
-    reach.usual = reach.largest;
+    reach.usual = reach.largest = most_of_meniscus(run.number(Input::tube_capacity));
     return reach;
 }
 

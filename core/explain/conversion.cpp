@@ -36,12 +36,8 @@ void put(Formula& row, const Written& written) {
 
 /// A factor without zeros at its end: 25.4, 3.386389.
 std::string factor_text(double factor, const Conventions& conventions) {
-    std::string text = format_significant(factor, factor_figures, conventions.decimal_sign);
-    const char decimal = conventions.decimal_sign == DecimalSign::comma ? ',' : '.';
-    if (text.find(decimal) == std::string::npos) return text;
-    while (text.back() == '0') text.pop_back();
-    if (text.back() == decimal) text.pop_back();
-    return text;
+    return without_end_zeros(format_significant(factor, factor_figures, conventions.decimal_sign),
+                             conventions.decimal_sign);
 }
 
 /// How the number is turned into the one in the other unit; an empty row where only the decimal sign moves.

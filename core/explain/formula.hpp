@@ -42,7 +42,6 @@ struct Formula {
 };
 
 /// Marks the leaves of `now` that differ from those at the same place of `before`; where the forms differ, all of them.
-/// Returns whether anything was marked.
-bool mark_changes(Formula& now, const Formula& before);
+void mark_changes(Formula& now, const Formula& before);
 
 }  // namespace overwater

@@ -35,9 +35,7 @@ std::string_view of_volume(const Setup& setup) {
 /// What the equation says, in whole numbers of atoms and molecules.
 std::string_view of_gas(const Assessment& all) {
     const Setup& setup = all.measured.setup;
-    if (setup.acid_limits && all.has(Output::acid_excess) && all.outcome[Output::acid_excess] < 1) {
-        return "reason.amount_of_gas.acid";
-    }
+    if (all.acid_gives_out()) return "reason.amount_of_gas.acid";
     if (setup.gas_per_metal > 1) return "reason.amount_of_gas.three_for_two";
     return setup.gas_per_metal < 1 ? "reason.amount_of_gas.one_for_two" : "reason.amount_of_gas.one_for_one";
 }

@@ -293,12 +293,7 @@ std::string Setter::number(double value, int decimals) const {
 
 /// At most `decimals` decimals, without zeros at the end that nobody wrote.
 std::string Setter::trimmed(double value, int decimals) const {
-    std::string text = number(value, decimals);
-    const char sign = conventions_.decimal_sign == DecimalSign::comma ? ',' : '.';
-    if (text.find(sign) == std::string::npos) return text;
-    while (text.back() == '0') text.pop_back();
-    if (text.back() == sign) text.pop_back();
-    return text;
+    return without_end_zeros(number(value, decimals), conventions_.decimal_sign);
 }
 
 /// As typed; the mean of several readings with one digit more.

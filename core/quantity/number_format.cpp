@@ -137,6 +137,14 @@ std::string format_significant(double value, int figures, DecimalSign sign, Roun
     return signed_text(value, false, magnitude);
 }
 
+std::string without_end_zeros(std::string number, DecimalSign sign) {
+    const char decimal = sign == DecimalSign::comma ? ',' : '.';
+    if (number.find(decimal) == std::string::npos) return number;
+    while (number.back() == '0') number.pop_back();
+    if (number.back() == decimal) number.pop_back();
+    return number;
+}
+
 double round_to_place(double value, int place, Rounding rounding) {
     if (!std::isfinite(value)) return value;
     const Digits result = rounded(digits_of(std::fabs(value)), std::clamp(place, -400, 400), rounding);

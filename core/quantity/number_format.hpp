@@ -26,6 +26,9 @@ std::string format_fixed(double value, int decimals, DecimalSign sign, Rounding 
 /// empty text.
 std::string format_significant(double value, int figures, DecimalSign sign, Rounding rounding = Rounding::half_up);
 
+/// A formatted number without the zeros at the end of its decimals, nor a sign that nothing follows: "25.400" -> "25.4".
+std::string without_end_zeros(std::string number, DecimalSign sign);
+
 /// `value` rounded to a multiple of 10^`place` (-2 for hundredths): the double nearest to the rounded decimal text.
 /// NaN and infinity come back unchanged; the result is never -0.
 double round_to_place(double value, int place, Rounding rounding = Rounding::half_up);

@@ -104,6 +104,9 @@ double from_base(double base, UnitId unit) {
     }
 }
 
+double difference_to_base(double difference, UnitId unit) { return difference * info(unit).factor; }
+double difference_from_base(double difference, UnitId unit) { return difference / info(unit).factor; }
+
 std::optional<UnitId> unit_by_key(std::string_view key) {
     if (key.empty()) return std::nullopt;
     for (const UnitInfo& row : table) {

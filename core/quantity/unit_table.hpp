@@ -103,6 +103,10 @@ double to_base(double value, UnitId unit);
 /// `base` in the base of the unit's measure, as a number in `unit`.
 double from_base(double base, UnitId unit);
 
+/// The same for differences and half-widths: 1 °F is 5/9 of 1 °C, wherever the two scales begin.
+double difference_to_base(double difference, UnitId unit);
+double difference_from_base(double difference, UnitId unit);
+
 /// The unit with this record spelling, exactly; nothing for an unknown or empty one.
 std::optional<UnitId> unit_by_key(std::string_view key);
 

@@ -45,6 +45,10 @@ struct Assessment {
 
     const OutputState& state(Output o) const { return states[static_cast<std::size_t>(o)]; }
     bool has(Output o) const { return outcome.ready.has(o); }
+    /// There is less acid than the metal needs: metal is left over, and the acid sets the gas.
+    bool acid_gives_out() const {
+        return measured.setup.acid_limits && has(Output::acid_excess) && outcome[Output::acid_excess] < 1;
+    }
     /// The value in SI units, where there is one.
     std::optional<double> value(Output o) const { return has(o) ? std::optional<double>(outcome[o]) : std::nullopt; }
 };

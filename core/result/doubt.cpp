@@ -224,11 +224,10 @@ private:
             return;
         }
         // One-sided: gas = scale volume - 2 rings, and nobody knows the bore (method.md, section 1).
-        constexpr double small_tube = 75e-6;
-        const double most = capacity() > small_tube ? 0.45e-6 : 0.25e-6;
         setup().ring_known = true;
         out_.measured[Input::meniscus_ring] = 0.0;
-        row(Input::meniscus_ring, DoubtKind::meniscus, DoubtFrom::assumed, Shape::rectangular, 0.0, most / 2);
+        row(Input::meniscus_ring, DoubtKind::meniscus, DoubtFrom::assumed, Shape::rectangular, 0.0,
+            most_of_meniscus(capacity()) / 2);
     }
 
     void levels() {
@@ -306,9 +305,7 @@ double standard_uncertainty(Shape shape, double low, double high) {
 
 double widened(double half_width, const Reading& reading) {
     if (!reading.there) return half_width;
-    // The last digit as a difference: 1 °F is 5/9 of 1 °C.
-    const double digit = to_base(std::pow(10.0, reading.last_place), reading.unit) - to_base(0.0, reading.unit);
-    return std::max(half_width, digit);
+    return std::max(half_width, difference_to_base(std::pow(10.0, reading.last_place), reading.unit));
 }
 
 Doubts doubts_of(const Assessment& assessment) { return Collector(assessment).collect(); }

@@ -35,8 +35,7 @@ Rows rows_of(const std::vector<Assessment>& runs) {
         const Assessment& run = runs[i];
         if (!run.has(Output::amount_of_gas) || !run.has(Output::gas_volume)) continue;
         // The acid sets the gas: more metal gives no more of it.
-        const bool acid_known = run.measured.setup.acid_limits && run.has(Output::acid_excess);
-        if (acid_known && run.outcome[Output::acid_excess] < 1) continue;
+        if (run.acid_gives_out()) continue;
         const double volume = run.outcome[Output::gas_volume];
         const double found =
             reduced ? volume * run.outcome[Output::dry_gas_pressure] / run.outcome[Output::absolute_temperature]

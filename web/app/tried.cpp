@@ -40,7 +40,7 @@ void App::try_size(const std::string& text) {
     if (number.state != NumberText::State::number) return;
     const Cause cause = tried_cause();
     const CauseInfo& about = info(cause);
-    const double size = to_base(number.value, about.unit) - to_base(0.0, about.unit);
+    const double size = difference_to_base(number.value, about.unit);
     tried_cause_ = cause;
     tried_size_ = std::clamp(size, about.raises && about.lowers ? -about.largest : 0.0, about.largest);
     platform::wake(2);

@@ -163,7 +163,7 @@ private:
                                 .count("number", typed.count)
                                 .quantity("mean", reading_.base, reading_.unit, decimals));
         }
-        const double of_mean = from_base(typed.of_mean, reading_.unit) - from_base(0.0, reading_.unit);
+        const double of_mean = difference_from_base(typed.of_mean, reading_.unit);
         const std::string shown = format_fixed(of_mean, std::clamp(decimals_of_uncertainty(of_mean, 2), 0, 12),
                                                app_.language().decimal_sign());
         return app_.say(Message{"reading_doubt.mean"}

@@ -62,7 +62,7 @@ std::string with_sign(const std::string& number) { return "±\u00a0" + number; }
 
 std::string number_in_row(const App& app, Field field, const Doubt& doubt) {
     const UnitId unit = app.assessment().readings[field].unit;
-    const double half_width = from_base(doubt.high, unit) - from_base(0.0, unit);
+    const double half_width = difference_from_base(doubt.high, unit);
     return format_fixed(half_width, decimals_of(app, field, half_width), app.language().decimal_sign());
 }
 
