@@ -16,9 +16,6 @@ namespace {
 
 constexpr std::string_view example_id = "example";
 constexpr int announce_after_ms = 700;
-/// Trials begin when typing pauses, and take a part of each frame until they are done.
-constexpr int trials_after_ms = 250;
-constexpr double slice_ms = 6;
 
 /// The order in which the bench page asks.
 constexpr Field bench_order[] = {Field::mass_of_metal,
@@ -218,43 +215,6 @@ void App::recompute() {
     }
     working_ = std::make_unique<Working>(assessment(), record_.conventions);
     settle_certainty();
-}
-
-void App::settle_certainty() {
-    gap_is_known_ = false;
-    const Output headline = headline_output(record_.conventions);
-    certainty_.settle(assessment(), headline, true);
-    if (looked_at_output_ == headline) looked_at_output_.reset();
-    if (looked_at_output_) looked_at_.settle(assessment(), *looked_at_output_, false);
-    platform::start_timer("trials", trials_after_ms);
-}
-
-Output App::output_looked_at() const { return looked_at_output_.value_or(headline_output(record_.conventions)); }
-
-void App::look_at(Output output) {
-    looked_at_output_ = output;
-    settle_certainty();
-    ask_trials();
-    platform::wake(2);
-}
-
-void App::ask_trials() {
-    const bool looked_at = page_ == PageName::how_sure;
-    if (!looked_at && certainty_.caution() == Caution::none) return;
-    certainty_.ask_trials();
-    if (looked_at) looked_at_.ask_trials();
-    platform::wake(1);
-}
-
-bool App::run_trials() {
-    if (!certainty_.trials_wanted() && !looked_at_.trials_wanted()) return false;
-    // What is looked at comes first.
-    if (looked_at_output_ && looked_at_.trials_wanted()) {
-        looked_at_.run_trials(slice_ms);
-    } else if (certainty_.run_trials(slice_ms)) {
-        gap_is_known_ = false;
-    }
-    return true;
 }
 
 void App::before_change(const std::string& key) { undo_.before_change(record_, key, platform::now_ms()); }

@@ -31,7 +31,7 @@ void App::projector_forget_marks() {
 /// Keeps the working as it was before the first change on the projector.
 void App::projector_note_change() {
     if (page_ != PageName::projector || projector_before_working_) return;
-    projector_before_working_ = std::make_unique<Working>(assessment(), record_.conventions);
+    projector_before_working_ = std::make_unique<Working>(*working_);
 }
 
 void App::restart_projector() {

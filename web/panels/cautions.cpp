@@ -14,7 +14,7 @@ constexpr std::string_view cautions[] = {"cautions.rules", "cautions.acid",  "ca
 }  // namespace
 
 void draw_cautions_page(App& app, Ui& ui, float top) {
-    const float margin = ui.width() < 600 ? 14.0f : 24.0f;
+    const float margin = page_margin(ui);
     const float width = std::min(ui.width() - 2 * margin, 760.0f);
     float y = top + 18;
     ui.open("cautions", Role::region, {margin, y, width, 0}, app.say("page.cautions"));

@@ -16,7 +16,7 @@ constexpr Type soft{Face::regular, 14, Ink::soft};
 class ConventionsPage {
 public:
     ConventionsPage(App& app, Ui& ui, float top)
-        : app_(app), ui_(ui), margin_(ui.width() < 600 ? 14.0f : 24.0f),
+        : app_(app), ui_(ui), margin_(page_margin(ui)),
           width_(std::min(ui.width() - 2 * margin_, 860.0f)), y_(top + 18), row_(ui.touch() ? 46.0f : 32.0f) {}
 
     void draw() {

@@ -12,13 +12,6 @@ namespace overwater {
 
 namespace {
 
-UnitId unit_of_budget(const App& app, const Budget& budget) {
-    return shown_unit(budget.output, app.assessment().readings, app.record().conventions);
-}
-
-/// A difference of an output in the unit it is shown in.
-double difference_in(double si, UnitId unit) { return from_base(si, unit) - from_base(0.0, unit); }
-
 /// The unit a deviation of this input is shown in: that of the reading, else one that is usual.
 UnitId unit_of_input(const App& app, Input input) {
     const Field field = field_of(input);
@@ -35,17 +28,17 @@ UnitId unit_of_input(const App& app, Input input) {
 }
 
 std::string number_of_doubt(const App& app, double in_unit) {
-    const int decimals = std::clamp(decimals_of_uncertainty(in_unit, 1), 0, 12);
-    // 0.15 keeps its second digit where one would change it.
-    const double one = round_to_place(in_unit, -decimals);
-    const bool exact = std::fabs(one - in_unit) < 1e-6 * std::fabs(in_unit);
-    return format_fixed(in_unit, exact ? decimals : decimals + 1, app.language().decimal_sign());
+    return format_fixed(in_unit, decimals_of_half_width(in_unit), app.language().decimal_sign());
 }
 
 }  // namespace
 
+UnitId unit_of_budget(const App& app, const Budget& budget) {
+    return shown_unit(budget.output, app.assessment().readings, app.record().conventions);
+}
+
 int decimals_of_doubt(const App& app, const Budget& budget) {
-    return std::max(0, decimals_of_uncertainty(difference_in(budget.expanded, unit_of_budget(app, budget)), 2));
+    return std::max(0, decimals_of_uncertainty(difference_from_base(budget.expanded, unit_of_budget(app, budget)), 2));
 }
 
 std::string to_its_doubt(const App& app, const Budget& budget, double si) {
@@ -59,7 +52,7 @@ std::string to_its_doubt_with_unit(const App& app, const Budget& budget, double 
 
 std::string expanded_words(const App& app, const Budget& budget) {
     const UnitId unit = unit_of_budget(app, budget);
-    const double rounded = rounded_uncertainty(difference_in(budget.expanded, unit));
+    const double rounded = rounded_uncertainty(difference_from_base(budget.expanded, unit));
     return app.language().with_unit(format_fixed(rounded, decimals_of_doubt(app, budget), app.language().decimal_sign()),
                                     unit);
 }
@@ -106,7 +99,7 @@ std::string doubt_name(const App& app, const Doubt& doubt) {
 std::string doubt_size(const App& app, const Doubt& doubt) {
     const UnitId unit = unit_of_input(app, doubt.input);
     const auto in_unit = [unit](double base) {
-        return unit == UnitId::none ? base : from_base(base, unit) - from_base(0.0, unit);
+        return unit == UnitId::none ? base : difference_from_base(base, unit);
     };
     const auto with_unit = [&](const std::string& number) {
         return unit == UnitId::none ? number : app.language().with_unit(number, unit);
@@ -194,11 +187,11 @@ std::string improvement_words(const App& app, const Budget& budget, const Improv
             break;
     }
     const UnitId unit = unit_of_budget(app, budget);
-    const int decimals = std::max(0, decimals_of_uncertainty(difference_in(improvement.expanded, unit), 2));
+    const int decimals = std::max(0, decimals_of_uncertainty(difference_from_base(improvement.expanded, unit), 2));
     Message gain{"improve.bring"};
     gain.text("now", to_its_doubt(app, budget, budget.expanded))
         .text("then", app.language().with_unit(
-                          format_fixed(difference_in(improvement.expanded, unit),
+                          format_fixed(difference_from_base(improvement.expanded, unit),
                                        std::max(decimals, decimals_of_doubt(app, budget)), app.language().decimal_sign()),
                           unit));
     return app.say(message) + ' ' + app.say(gain);

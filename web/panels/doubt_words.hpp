@@ -10,6 +10,8 @@ namespace overwater {
 class App;
 class Certainty;
 
+/// The unit a budget's output is shown in.
+UnitId unit_of_budget(const App& app, const Budget& budget);
 /// Decimals that show the expanded uncertainty of a budget with two digits, in the unit its output is shown in.
 int decimals_of_doubt(const App& app, const Budget& budget);
 /// A value of the budget's output to the place of its doubt: without its unit, and with it.

@@ -4,6 +4,7 @@
 
 #include "core/quantity/units.hpp"
 #include "web/app/app.hpp"
+#include "web/panels/table.hpp"
 #include "web/panels/wording.hpp"
 
 namespace overwater {
@@ -125,13 +126,6 @@ private:
     std::vector<FullValue> rows_;
 };
 
-Element cell(const char* name, const std::string& words, const char* scope = nullptr) {
-    Element element = Element::named(name);
-    if (scope != nullptr) element.with("scope", scope);
-    element.add(Element::text_node(words));
-    return element;
-}
-
 }  // namespace
 
 float draw_full_values(App& app, Ui& ui, Rect area) {
@@ -140,16 +134,9 @@ float draw_full_values(App& app, Ui& ui, Rect area) {
                     {Face::semibold, 20, Ink::text});
     y += ui.text("full.about", {area.x, y + 2, area.w, 0}, app.say("full.about"), {Face::regular, 14, Ink::soft}) + 10;
     const std::vector<FullValue> rows = FullValues(app).rows();
-    Element table = Element::named("table");
-    table.add(cell("caption", app.say("full.heading")));
-    Element head = Element::named("tr");
-    for (const std::string_view key : {"full.column.name", "full.column.value", "full.column.also"}) {
-        head.add(cell("th", app.say(key), "col"));
-    }
+    Element table = table_of(app.say("full.heading"), {app.say("full.column.name"), app.say("full.column.value"),
+                                                       app.say("full.column.also")});
     Element body = Element::named("tbody");
-    Element head_part = Element::named("thead");
-    head_part.add(std::move(head));
-    table.add(std::move(head_part));
     const float top = y;
     const Type name_type{};
     const Type value_type{Face::semibold, 16, Ink::text};
@@ -179,11 +166,7 @@ float draw_full_values(App& app, Ui& ui, Rect area) {
         }
         y = line + 5;
         ui.rule({area.x, y}, {area.x + area.w, y});
-        Element tr = Element::named("tr");
-        tr.add(cell("th", row.name, "row"));
-        tr.add(cell("td", row.value));
-        tr.add(cell("td", row.also));
-        body.add(std::move(tr));
+        body.add(table_row(row.name, {row.value, row.also}));
     }
     table.add(std::move(body));
     ui.table("full.table", {area.x, top, area.w, y - top}, std::move(table));

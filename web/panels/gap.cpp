@@ -24,12 +24,9 @@ public:
     GapPage(App& app, Ui& ui, float top) : app_(app), ui_(ui), top_(top) {}
 
     void draw() {
-        const float margin = ui_.width() < 600 ? 14.0f : 24.0f;
+        const float margin = page_margin(ui_);
         const float inner = ui_.width() - 2 * margin;
-        if (!app_.reveals()) {
-            draw_withheld(app_, ui_, {margin, top_ + 18, std::min(inner, 620.0f), 0});
-            return;
-        }
+        if (draw_withheld_page(app_, ui_, top_)) return;
         const bool wide = ui_.width() >= 1000;
         const float left = wide ? std::round(inner * 0.58f) : inner;
         area_ = {margin, top_ + 18, left, 0};
@@ -88,7 +85,7 @@ private:
 
     std::string size_words(Cause cause, double base) const {
         const UnitId unit = info(cause).unit;
-        const double value = from_base(base, unit) - from_base(0.0, unit);
+        const double value = difference_from_base(base, unit);
         return app_.language().with_unit(format_significant(value, 2, app_.language().decimal_sign()), unit);
     }
 
@@ -168,7 +165,7 @@ private:
 
         const CauseInfo& about = info(cause);
         const UnitId unit = about.unit;
-        const auto in_unit = [unit](double base) { return from_base(base, unit) - from_base(0.0, unit); };
+        const auto in_unit = [unit](double base) { return difference_from_base(base, unit); };
         const double size = app_.tried_size();
         ui_.label("gap.size.label", "gap.size", {area_.x, y_, label_width, tall}, size_label);
         Ui::Slider slider;

@@ -28,7 +28,7 @@ public:
     Header(App& app, Ui& ui) : app_(app), ui_(ui), row_(ui.touch() ? 44.0f : 36.0f) {}
 
     float draw() {
-        const float margin = ui_.width() < 600 ? 14.0f : 24.0f;
+        const float margin = page_margin(ui_);
         const bool wide = ui_.width() >= wide_header;
         const float pad = wide ? 8.5f : 5;
         // The background needs the height, which is known only when everything has its place: rows are counted first.

@@ -28,12 +28,9 @@ public:
     HowSure(App& app, Ui& ui, float top) : app_(app), ui_(ui), top_(top) {}
 
     void draw() {
-        const float margin = ui_.width() < 600 ? 14.0f : 24.0f;
+        const float margin = page_margin(ui_);
         const float inner = ui_.width() - 2 * margin;
-        if (!app_.reveals()) {
-            draw_withheld(app_, ui_, {margin, top_ + 18, std::min(inner, 620.0f), 0});
-            return;
-        }
+        if (draw_withheld_page(app_, ui_, top_)) return;
         const bool wide = ui_.width() >= 1000;
         const float left = wide ? std::round(inner * 0.56f) : inner;
         area_ = {margin, top_ + 18, left, 0};
@@ -147,8 +144,8 @@ private:
         y_ += draw_budget_table(app_, ui_, {area_.x, y_, area_.w, 0}, budget) + 10;
         const bool finite = std::isfinite(budget.degrees);
         // u with the place of its own second digit, not of U's.
-        const UnitId unit = shown_unit(budget.output, app_.assessment().readings, app_.record().conventions);
-        const double u = from_base(budget.u, unit) - from_base(0.0, unit);
+        const UnitId unit = unit_of_budget(app_, budget);
+        const double u = difference_from_base(budget.u, unit);
         const std::string u_words = app_.language().with_unit(
             format_fixed(u, std::max(0, decimals_of_uncertainty(u, 2)), app_.language().decimal_sign()), unit);
         Message message{finite ? "sure.combined" : "sure.combined_infinite"};

@@ -6,6 +6,7 @@
 #include "web/app/app.hpp"
 #include "web/draw/doubt_pictures.hpp"
 #include "web/panels/doubt_words.hpp"
+#include "web/panels/table.hpp"
 
 namespace overwater {
 
@@ -17,31 +18,13 @@ constexpr Type number_type{Face::semibold, 16, Ink::text};
 /// What is less than a thousandth changes nothing that is shown.
 constexpr double least_share = 0.0005;
 
-Element cell(const char* name, const std::string& words, const char* scope = nullptr) {
-    Element element = Element::named(name);
-    if (scope != nullptr) element.with("scope", scope);
-    element.add(Element::text_node(words));
-    return element;
-}
-
-Element table_of(const std::string& caption, const std::vector<std::string>& columns) {
-    Element table = Element::named("table");
-    table.add(cell("caption", caption));
-    Element head = Element::named("tr");
-    for (const std::string& column : columns) head.add(cell("th", column, "col"));
-    Element part = Element::named("thead");
-    part.add(std::move(head));
-    table.add(std::move(part));
-    return table;
-}
-
 /// So small a bar could not be seen.
 constexpr double least_bar = 0.005;
 
 /// A contribution with two digits of its own: it may be far smaller than the whole.
 std::string effect_words(const App& app, const Budget& budget, double si) {
-    const UnitId unit = shown_unit(budget.output, app.assessment().readings, app.record().conventions);
-    const double value = from_base(si, unit) - from_base(0.0, unit);
+    const UnitId unit = unit_of_budget(app, budget);
+    const double value = difference_from_base(si, unit);
     return app.language().with_unit(format_significant(value, 2, app.language().decimal_sign()), unit);
 }
 
@@ -127,13 +110,7 @@ float draw_budget_table(App& app, Ui& ui, Rect area, const Budget& budget) {
         ui.draw_text({area.x + area.w, y + 7}, effect, number_type, Anchor::end);
         y = line + 6;
         ui.rule({area.x, y}, {area.x + area.w, y});
-        Element tr = Element::named("tr");
-        tr.add(cell("th", name, "row"));
-        tr.add(cell("td", size));
-        tr.add(cell("td", how));
-        tr.add(cell("td", effect));
-        tr.add(cell("td", percent_words(app, row.share)));
-        body.add(std::move(tr));
+        body.add(table_row(name, {size, how, effect, percent_words(app, row.share)}));
     }
     table.add(std::move(body));
     ui.table("sure.budget.table", {area.x, top, area.w, y - top}, std::move(table));
@@ -180,10 +157,7 @@ private:
         ui_.draw_text({area_.x + area_.w, y_ + 7}, value, number_type, Anchor::end);
         y_ = line + 5;
         ui_.rule({area_.x, y_}, {area_.x + area_.w, y_});
-        Element tr = Element::named("tr");
-        tr.add(cell("th", name, "row"));
-        tr.add(cell("td", value));
-        body_.add(std::move(tr));
+        body_.add(table_row(name, {value}));
     }
 
     App& app_;
@@ -199,10 +173,10 @@ std::string agreement_words(const App& app, const Certainty& certainty) {
     if (result.symmetric.open_above || !certainty.verdict().shows_plus_minus) return app.say("sure.agree_open");
     const Budget& budget = certainty.budget();
     const Agreement agreement = compared(budget, result.symmetric);
-    const UnitId unit = shown_unit(budget.output, app.assessment().readings, app.record().conventions);
+    const UnitId unit = unit_of_budget(app, budget);
     // The differences are small against the digits shown: one digit more says how small.
     const auto number = [&](double si) {
-        const double value = from_base(si, unit) - from_base(0.0, unit);
+        const double value = difference_from_base(si, unit);
         return app.language().with_unit(format_significant(value, 1, app.language().decimal_sign()), unit);
     };
     return app.say(Message{agreement.to_digits_shown ? "sure.agree" : "sure.agree_not"}
@@ -217,7 +191,7 @@ std::string agreement_words(const App& app, const Certainty& certainty) {
 float draw_distribution(App& app, Ui& ui, Rect area, const Certainty& certainty) {
     const MonteCarlo& trials = *certainty.trials();
     const Budget& budget = certainty.budget();
-    const UnitId unit = shown_unit(budget.output, app.assessment().readings, app.record().conventions);
+    const UnitId unit = unit_of_budget(app, budget);
     const auto shown = [unit](double si) { return from_base(si, unit); };
     const auto counts = trials.histogram();
     const auto axis_number = [&app](double value, int decimals) {
@@ -252,7 +226,7 @@ float draw_distribution(App& app, Ui& ui, Rect area, const Certainty& certainty)
     if (!interval.open_above) view.interval_high_words = to_its_doubt(app, budget, interval.high);
     if (verdict.shows_plus_minus) {
         view.curve_mean = shown(budget.value + budget.offset);
-        view.curve_deviation = shown(budget.u) - shown(0.0);
+        view.curve_deviation = difference_from_base(budget.u, unit);
         view.curve_words = app.say("sure.curve");
     }
     if (compares) {

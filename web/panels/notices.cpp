@@ -13,7 +13,7 @@ namespace {
 /// One line of words on a ground of its own, with a press beside or below; returns the height taken.
 class Strip {
 public:
-    Strip(Ui& ui, float top) : ui_(ui), margin_(ui.width() < 600 ? 14.0f : 24.0f), top_(top) {}
+    Strip(Ui& ui, float top) : ui_(ui), margin_(page_margin(ui)), top_(top) {}
 
     /// True where the press was pressed.
     bool line(const std::string& key, const std::string& words, bool warning, const std::string& press_key = {},

@@ -9,6 +9,9 @@ namespace overwater {
 
 class App;
 
+/// What is left free at either side of a page.
+inline float page_margin(const Ui& ui) { return ui.width() < 600 ? 14.0f : 24.0f; }
+
 /// Draws the whole page; returns the height of what is fixed at the bottom of the viewport.
 float draw_page(App& app, Ui& ui);
 
@@ -32,6 +35,8 @@ float draw_closed_end_question(App& app, Ui& ui, Rect area);
 float draw_results(App& app, Ui& ui, Rect area);
 /// What stands in the results' place while they are withheld.
 float draw_withheld(App& app, Ui& ui, Rect area);
+/// The same as a page of its own; false, and nothing drawn, where they are not withheld.
+bool draw_withheld_page(App& app, Ui& ui, float top);
 /// The short cautions that stand with every amount.
 float draw_short_cautions(App& app, Ui& ui, Rect area);
 

@@ -17,7 +17,7 @@ public:
     RecordsPage(App& app, Ui& ui, float top)
         : app_(app),
           ui_(ui),
-          margin_(ui.width() < 600 ? 14.0f : 24.0f),
+          margin_(page_margin(ui)),
           width_(std::min(ui.width() - 2 * margin_, 960.0f)),
           row_(ui.touch() ? 44.0f : 32.0f),
           y_(top + 18) {}

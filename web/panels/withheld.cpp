@@ -32,4 +32,11 @@ float draw_withheld(App& app, Ui& ui, Rect area) {
     return y + tall + 16 - area.y;
 }
 
+bool draw_withheld_page(App& app, Ui& ui, float top) {
+    if (app.reveals()) return false;
+    const float margin = page_margin(ui);
+    draw_withheld(app, ui, {margin, top + 18, std::min(ui.width() - 2 * margin, 620.0f), 0});
+    return true;
+}
+
 }  // namespace overwater

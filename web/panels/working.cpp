@@ -104,12 +104,9 @@ float draw_steps(App& app, Ui& ui, Rect area) {
 }  // namespace
 
 void draw_working_page(App& app, Ui& ui, float top) {
-    const float margin = ui.width() < 600 ? 14.0f : 24.0f;
+    const float margin = page_margin(ui);
     const float inner = ui.width() - 2 * margin;
-    if (!app.reveals()) {
-        draw_withheld(app, ui, {margin, top + 18, std::min(inner, 620.0f), 0});
-        return;
-    }
+    if (draw_withheld_page(app, ui, top)) return;
     if (ui.width() >= 1000) {
         const float left = std::round(inner * 0.56f);
         draw_steps(app, ui, {margin, top + 18, left, 0});
