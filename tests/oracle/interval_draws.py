@@ -2,7 +2,7 @@
 """The draws and the model of the Monte Carlo written a second time, in NumPy, from the publications alone.
 
 Run by itself it prints the numbers that tests/core/monte_carlo_draws.cpp and monte_carlo.cpp pin for both builds, and checks the
-generator against published vectors and the distributions against scipy. compare_interval.py takes the interval from here.
+generator against published vectors and the distributions against scipy.
 
 Generator: xoshiro256+ 1.0, jump and SplitMix64 as published by Blackman and Vigna. Normal: Wichura's AS 241 (PPND16). Student's t:
 Bailey, Math. Comp. 62 (1994) 779.
