@@ -18,6 +18,29 @@ export function saveFile(name, type, text) {
     setTimeout(() => URL.revokeObjectURL(link.href), linkLife);
 }
 
+/**
+ * Prints a document of its own. It is written into an empty frame: no address is loaded, which the policy would refuse.
+ * @param {string} html
+ */
+export function printHtml(html) {
+    const frame = document.createElement('iframe');
+    Object.assign(frame.style, { position: 'fixed', width: '0', height: '0', border: '0' });
+    frame.ariaHidden = 'true';
+    frame.tabIndex = -1;
+    document.body.append(frame);
+    const view = /** @type {any} */ (frame.contentWindow);
+    view.document.write(html);
+    view.document.close();
+    // An adopted sheet is no inline style.
+    const sheet = new view.CSSStyleSheet();
+    sheet.replaceSync(`@page { size: A4 landscape; margin: 12mm } body { font: 9pt/1.3 sans-serif }
+        table { border-collapse: collapse; width: 100% } th, td { border: 1px solid #888; padding: 2px 4px; text-align: left;
+        vertical-align: top } thead { display: table-header-group } tr { break-inside: avoid } h1 { font-size: 14pt }`);
+    view.document.adoptedStyleSheets = [sheet];
+    view.addEventListener('afterprint', () => setTimeout(() => frame.remove()));
+    view.print();
+}
+
 /** Must be called in answer to an action of the person. @param {string} text */
 export function clipboardPut(text) {
     /** @param {ClipboardEvent} event */

@@ -3,7 +3,7 @@
 
 import { createBridge, kind } from './bridge.mjs';
 import { listen } from './events.mjs';
-import { clipboardPut, listenToDrops, saveFile } from './files.mjs';
+import { clipboardPut, listenToDrops, printHtml, saveFile } from './files.mjs';
 import { createFrames } from './frames.mjs';
 import { listenToMedia, listenToPrinting, mediaBits } from './media.mjs';
 import { createMirror } from './mirror.mjs';
@@ -22,7 +22,7 @@ function tell(which, reason) {
 
 /** The browser's side of web/browser/platform.hpp. @type {any} */
 const host = {
-    storeGet, storePut, storeRemove, storeList, saveFile, clipboardPut, takeUpdate, forgetOffline,
+    storeGet, storePut, storeRemove, storeList, saveFile, printHtml, clipboardPut, takeUpdate, forgetOffline,
     focus: mirror.focus,
     media: mediaBits,
     scrollTo: (/** @type {number} */ y) => window.scrollTo({ top: y, behavior: 'instant' }),

@@ -22,6 +22,9 @@ mergeInto(LibraryManager.library, {
                             /** @type {number} */ text, /** @type {number} */ textBytes) {
         Module['overwater'].saveFile(UTF8ToString(name, nameBytes), UTF8ToString(type, typeBytes), UTF8ToString(text, textBytes));
     },
+    ow_print_html: function (/** @type {number} */ html, /** @type {number} */ bytes) {
+        Module['overwater'].printHtml(UTF8ToString(html, bytes));
+    },
     ow_clipboard_put: function (/** @type {number} */ text, /** @type {number} */ bytes) {
         Module['overwater'].clipboardPut(UTF8ToString(text, bytes));
     },

@@ -299,6 +299,9 @@ def families(sources):
                                      ("cause.", sources.names("cause_names"), True),
                                      ("doubt.from.", sources.names("doubt_from_names"), True),
                                      ("gap.plausible.", sources.names("plausibility_names"), True),
+                                     ("codes.difficulty.", sources.names("difficulty_names"), True),
+                                     ("codes.release.", sources.names("release_names"), True),
+                                     ("codes.vapour.", sources.names("practice_vapour_names"), True),
                                      ("doubt.kind.", sources.names("doubt_kind_names"), False),
                                      ("hint.", fields + ["start"], False), ("step.", outputs, False)):
         if beginning in used:

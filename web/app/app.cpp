@@ -85,6 +85,7 @@ void App::start() {
     } else {
         open_example();
     }
+    begin_practice(fragment);
 }
 
 void App::open_example() {
@@ -119,6 +120,8 @@ void App::new_record() {
     fresh.created = platform::iso_time();
     fresh.name = say(Message{"record.new_name"}.count("number", static_cast<long long>(shelf_.cards().size()) + 1));
     fresh.conventions = record_.conventions;
+    // Results of a practice run are withheld by its code, those of one's own by nobody.
+    if (practice_) fresh.conventions.answers = Conventions::Answers::live;
     // Magnesium and hydrochloric acid are what nearly every class takes; both can be changed in place.
     fresh.shared.edit(Field::metal).text = "magnesium";
     fresh.shared.edit(Field::acid).text = "hydrochloric";
@@ -207,6 +210,7 @@ void App::go(PageName page) {
 
 void App::recompute() {
     language_.set_decimal_sign(record_.conventions.decimal_sign);
+    find_practice();
     run_ = std::min(run_, record_.runs.size() - 1);
     assessments_.clear();
     for (std::size_t run = 0; run < record_.runs.size(); ++run) {
@@ -242,6 +246,7 @@ void App::typed(const std::string& key, const std::string& text) {
         return;
     }
     if (key == "gap.size") return try_size(text);
+    if (practice_typed(key, text)) return;
     constexpr std::string_view conventions = "conventions.";
     if (key.starts_with(conventions)) {
         type_convention(std::string_view(key).substr(conventions.size()), text);
@@ -258,6 +263,7 @@ void App::chosen(const std::string& key, const std::string& value) {
         choose_convention(std::string_view(key).substr(conventions.size()), value);
         return;
     }
+    if (practice_chosen(key, value)) return;
     if (key == "gap.cause") return try_cause(value);
     if (key == "projector.field") {
         if (const Field field = field_of_control("bench." + value).field; field != Field::count) projector_field_ = field;

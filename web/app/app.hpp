@@ -11,6 +11,7 @@
 #include "core/result/assess.hpp"
 #include "web/app/certainty.hpp"
 #include "web/app/language.hpp"
+#include "web/app/practice_desk.hpp"
 #include "web/app/shelf.hpp"
 #include "web/app/undo.hpp"
 #include "web/browser/event.hpp"
@@ -20,9 +21,21 @@
 
 namespace overwater {
 
-enum class PageName : std::uint8_t { bench, working, how_sure, gap, records, cautions, conventions, projector, count };
-inline constexpr std::array<std::string_view, 8> page_names{"bench",   "working",  "how_sure",    "gap",
-                                                            "records", "cautions", "conventions", "projector"};
+enum class PageName : std::uint8_t {
+    bench,
+    working,
+    how_sure,
+    gap,
+    records,
+    cautions,
+    conventions,
+    projector,
+    practice,
+    codes,
+    count
+};
+inline constexpr std::array<std::string_view, 10> page_names{"bench",    "working",     "how_sure",  "gap",      "records",
+                                                             "cautions", "conventions", "projector", "practice", "codes"};
 
 /// All decisions of the page: what a typed text changes, what is kept when, what is said, which page is shown.
 class App final : public PageHandler {
@@ -142,8 +155,10 @@ public:
     /// The text shown for a number of the conventions: as typed, else the number that holds.
     std::string typed_convention(std::string_view name) const;
 
-    /// Whether results are shown: always, after an answer of one's own, or never, as the conventions say.
-    bool reveals() const;
+    /// Whether results are shown: always, after an answer of one's own, or never, as the conventions say, or for a
+    /// practice run its code.
+    bool reveals() const { return reveals(run_); }
+    bool reveals(std::size_t run) const { return may_be_shown(record_, run); }
     const std::string& own_answer_draft() const { return answer_draft_; }
     void give_answer();
     /// What a run comes to: its molar volume, or that readings are missing.
@@ -159,7 +174,39 @@ public:
     /// As `shown`, but a long list of missing readings is cut to the first two.
     std::string shown_briefly(Output output) const;
 
+    // Practice runs (practice.cpp, practice_codes.cpp)
+    /// What the code of the record at hand means; nothing where it has none.
+    const PracticeRun* practice() const { return practice_ ? &*practice_ : nullptr; }
+    const PracticeDesk& practice_desk() const { return practice_desk_; }
+    /// The instrument shown on the bench: of the reading at hand, or of the one before.
+    const Dial* dial_at_hand() const;
+    void zoom_dial(int by);
+    void start_practice();
+    /// Readings of the run at hand that have an instrument and no text.
+    std::vector<Field> unread_dials() const;
+    /// Whether what is true may be seen.
+    bool truth_open(std::size_t run) const;
+    bool all_truth_open() const;
+    void compare_with_truth();
+    void give_word();
+    /// The name of the cause that was guessed, or "shown"; empty before.
+    std::string guessed_mishap() const;
+    void show_mishap();
+    void other_seed();
+    /// How many codes are asked for; 0: none that is a number.
+    int practice_students() const;
+    void copy_codes();
+    void print_key();
+
 private:
+    void find_practice();
+    void look_at_dial(const std::string& key);
+    void put_answer(std::string_view step, const std::string& text);
+    bool practice_typed(const std::string& key, const std::string& text);
+    bool practice_chosen(const std::string& key, const std::string& value);
+    void keep_class();
+    void begin_practice(const std::string& fragment);
+    void follow_link(const std::string& fragment);
     std::string waiting_words(FieldSet missing, std::size_t most) const;
     void start();
     void open_example();
@@ -244,6 +291,8 @@ private:
     std::unique_ptr<Working> projector_before_working_;
     PageName before_projector_ = PageName::bench;
     std::string answer_draft_;
+    std::optional<PracticeRun> practice_;
+    PracticeDesk practice_desk_;
     std::string announced_;
     std::string status_;
     float scroll_y_ = 0;

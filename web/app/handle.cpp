@@ -31,6 +31,7 @@ bool App::handle(const Event& event) {
             interaction_.focused = event.key;
             if (const ControlField control = field_of_control(event.key); control.field != Field::count) {
                 attended_ = control.field;
+                look_at_dial(event.key);
             }
             break;
         case Kind::blur:
@@ -40,13 +41,13 @@ bool App::handle(const Event& event) {
         case Kind::undo: undo(); return true;
         case Kind::redo: redo(); return true;
         case Kind::key:
-            if (page_ == PageName::projector && field_of_control(event.key).field != Field::count) {
+            if (page_ == PageName::projector && reveals() && field_of_control(event.key).field != Field::count) {
                 // A reading being changed keeps its arrows and its spaces.
                 if (event.text != "Escape" && event.text != "Enter") return false;
                 platform::focus("projector.done", -1);
                 return true;
             }
-            if (page_ == PageName::projector) {
+            if (page_ == PageName::projector && reveals()) {
                 // Space on a focused button presses that button.
                 const bool on_button = event.text == "Space" && event.key.starts_with("projector.");
                 return !on_button && projector_key(event.text);
@@ -77,6 +78,7 @@ bool App::handle(const Event& event) {
         case Kind::media: touch_ = platform::media().coarse_pointer; break;
         case Kind::painting: interaction_.painting = event.a != 0; break;
         case Kind::storage: stored_elsewhere(event.key, event.text); return true;
+        case Kind::fragment: follow_link(event.text); break;
         case Kind::file: import_file(event.key, event.text); return true;
         case Kind::visibility:
             // A page that slept heard nothing of what other windows wrote.

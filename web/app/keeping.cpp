@@ -178,7 +178,6 @@ std::string App::result_of(const Shelf::Card& card) {
 }
 
 std::string App::result_words(const Record& record, const std::vector<Assessment>& assessments) {
-    using Answers = Conventions::Answers;
     const Output wanted = headline_output(record.conventions);
     double sum = 0;
     int runs = 0;
@@ -188,9 +187,7 @@ std::string App::result_words(const Record& record, const std::vector<Assessment
     for (std::size_t run = 0; run < assessments.size(); ++run) {
         if (!record.runs[run].left_out.empty()) continue;
         // A result that the bench withholds is not told here either.
-        const Answers answers = record.conventions.answers;
-        if (answers == Answers::hidden || (answers == Answers::after_attempt && record.runs[run].answers.empty()))
-            continue;
+        if (!may_be_shown(record, run)) continue;
         const Working working(assessments[run], record.conventions);
         const WorkingStep* step = assessments[run].has(wanted) ? working.step(wanted) : nullptr;
         if (step == nullptr) {

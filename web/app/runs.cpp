@@ -14,19 +14,6 @@ constexpr std::string_view molar_volume_step = "molar_volume";
 
 }  // namespace
 
-bool App::reveals() const {
-    switch (record_.conventions.answers) {
-        case Conventions::Answers::hidden: return false;
-        case Conventions::Answers::after_attempt: {
-            const auto& answers = record_.runs[run_].answers;
-            return std::any_of(answers.begin(), answers.end(),
-                               [](const Answer& answer) { return answer.step == molar_volume_step; });
-        }
-        case Conventions::Answers::live: break;
-    }
-    return true;
-}
-
 void App::give_answer() {
     const NumberText number = parse_number(answer_draft_, Measure::molar_volume);
     if (number.state != NumberText::State::number || refused()) return;
@@ -43,6 +30,7 @@ void App::give_answer() {
 
 std::string App::run_result(std::size_t run) const {
     const Output output = headline_output(record_.conventions);
+    if (!reveals(run)) return say("runs.withheld");
     if (!assessments_[run].has(output)) return say("runs.incomplete");
     const Working working(assessments_[run], record_.conventions);
     const WorkingStep* step = working.step(output);
@@ -57,9 +45,9 @@ std::string App::mean_words() const {
     double low = 0;
     double high = 0;
     int count = 0;
-    for (const Assessment& assessment : assessments_) {
-        const auto value = assessment.value(output);
-        if (!value) continue;
+    for (std::size_t run = 0; run < assessments_.size(); ++run) {
+        const auto value = assessments_[run].value(output);
+        if (!value || !reveals(run)) continue;
         low = count == 0 ? *value : std::min(low, *value);
         high = count == 0 ? *value : std::max(high, *value);
         sum += *value;
@@ -78,6 +66,9 @@ std::string App::mean_words() const {
 
 std::vector<std::string> App::run_remarks() const {
     std::vector<std::string> remarks;
+    for (std::size_t run = 0; run < record_.runs.size(); ++run) {
+        if (!reveals(run)) return remarks;
+    }
     for (const RunCheck& check : run_checks(assessments_)) remarks.push_back(say(check.message));
     return remarks;
 }

@@ -15,6 +15,7 @@ void ow_store_remove(const char* key, std::size_t bytes);
 char* ow_store_list(const char* prefix, std::size_t bytes);
 void ow_save_file(const char* name, std::size_t name_bytes, const char* type, std::size_t type_bytes, const char* text,
                   std::size_t text_bytes);
+void ow_print_html(const char* html, std::size_t bytes);
 void ow_clipboard_put(const char* text, std::size_t bytes);
 void ow_patch_mirror(const char* json, std::size_t bytes);
 void ow_focus(const char* key, std::size_t bytes, int caret);
@@ -69,6 +70,8 @@ std::vector<std::string> store_list(std::string_view prefix) {
 void save_file(std::string_view name, std::string_view media_type, std::string_view text) {
     ow_save_file(name.data(), name.size(), media_type.data(), media_type.size(), text.data(), text.size());
 }
+
+void print_html(std::string_view html) { ow_print_html(html.data(), html.size()); }
 
 void clipboard_put(std::string_view text) { ow_clipboard_put(text.data(), text.size()); }
 void patch_mirror(std::string_view json) { ow_patch_mirror(json.data(), json.size()); }

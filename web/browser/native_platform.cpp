@@ -61,6 +61,7 @@ void save_file(std::string_view name, std::string_view media_type, std::string_v
     native_world().files.push_back(std::move(file));
 }
 
+void print_html(std::string_view html) { native_world().printed.emplace_back(html); }
 void clipboard_put(std::string_view text) { native_world().clipboard.emplace_back(text); }
 void patch_mirror(std::string_view json) { native_world().patches.emplace_back(json); }
 

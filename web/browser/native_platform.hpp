@@ -23,6 +23,7 @@ struct NativeWorld {
 
     std::vector<SavedFile> files;
     std::vector<std::string> clipboard;
+    std::vector<std::string> printed;  ///< HTML, oldest first
     std::vector<std::string> patches;  ///< of the mirror, oldest first
 
     std::string focused;  ///< key of the last platform::focus, and its caret

@@ -31,6 +31,9 @@ std::vector<std::string> store_list(std::string_view prefix);
 
 /// Offers `text` as a file to keep.
 void save_file(std::string_view name, std::string_view media_type, std::string_view text);
+/// Prints a document of its own, given as HTML without styles, scripts or files of its own; only in answer to a person's
+/// action.
+void print_html(std::string_view html);
 /// Puts text on the clipboard; only in answer to a person's action.
 void clipboard_put(std::string_view text);
 

@@ -19,8 +19,10 @@ float example_banner(App& app, Ui& ui, Rect area, float margin) {
     if (!app.record().invented) return 0;
     const float top = area.y;
     const Type type{Face::regular, 15, Ink::text};
-    const std::string words = app.say("example.banner");
-    const std::string press = app.say("example.start_own");
+    const bool practice = app.practice() != nullptr;
+    const std::string words =
+        practice ? app.say(Message{"practice.banner"}.text("code", app.record().practice_code)) : app.say("example.banner");
+    const std::string press = app.say(practice ? "practice.to_check" : "example.start_own");
     const float press_width = std::ceil(ui.text_width(press, Type{})) + 24;
     const float width = area.w - 2 * margin;
     const bool one_row = ui.text_width(words, type) + press_width + 20 < width;
@@ -34,7 +36,11 @@ float example_banner(App& app, Ui& ui, Rect area, float margin) {
     const Rect rect = one_row
                           ? Rect{left + std::min(text_width, ui.text_width(words, type)) + 18, top + (height - press_height) / 2, press_width, press_height}
                           : Rect{left, top + tall + 10, press_width, press_height};
-    if (ui.button("example.start_own", rect, press, Ui::ButtonLook::framed)) app.new_record();
+    if (practice) {
+        if (ui.button("practice.to_check", rect, press, Ui::ButtonLook::framed)) app.go(PageName::practice);
+    } else if (ui.button("example.start_own", rect, press, Ui::ButtonLook::framed)) {
+        app.new_record();
+    }
     return height;
 }
 
@@ -97,11 +103,12 @@ void narrow(App& app, Ui& ui, float top) {
     const float margin = 14;
     const float width = ui.width() - 2 * margin;
     float y = top + 6;
-    if (app.assessment().readings.closed_end == ClosedEnd::unknown) {
+    const bool practice = app.practice() != nullptr;
+    if (!practice && app.assessment().readings.closed_end == ClosedEnd::unknown) {
         y += draw_closed_end_question(app, ui, {margin, y, width, 0}) + 10;
     }
     y += draw_readings(app, ui, {margin, y, width, 0}, true) + 18;
-    if (app.assessment().readings.closed_end != ClosedEnd::unknown) {
+    if (!practice && app.assessment().readings.closed_end != ClosedEnd::unknown) {
         const float tube = std::min(width, 360.0f);
         y += draw_tube_column(app, ui, {margin + (width - tube) / 2, y, tube, 0}, 440, false) + 18;
     } else {

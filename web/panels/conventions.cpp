@@ -80,8 +80,10 @@ private:
         const Conventions& now = app_.record().conventions;
         const bool table = now.vapour == Conventions::Vapour::table || now.vapour == Conventions::Vapour::older_table;
         if (choice.name == "vapour_rows" && !table) return;
+        // The code of a practice run says when its answers are shown.
+        if (choice.name == "answers" && app_.practice() != nullptr) return;
         const std::string name(choice.name);
-        const bool shows_effect = name != "answers" && name != "decimal_sign";
+        const bool shows_effect = name != "answers" && name != "decimal_sign" && app_.reveals();
         begin(name);
         for (std::size_t i = 0; i < choice.values.size(); ++i) {
             const std::string_view value = choice.values[i];

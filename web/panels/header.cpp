@@ -18,7 +18,8 @@ struct Press {
 constexpr Press left_pages[] = {{"header.bench", "page.bench", PageName::bench},
                                 {"header.working", "page.working", PageName::working},
                                 {"header.how_sure", "page.how_sure", PageName::how_sure},
-                                {"header.gap", "page.gap", PageName::gap}};
+                                {"header.gap", "page.gap", PageName::gap},
+                                {"header.practice", "page.practice", PageName::practice}};
 constexpr Press right_pages[] = {{"header.cautions", "page.cautions", PageName::cautions},
                                  {"header.conventions", "page.conventions", PageName::conventions},
                                  {"header.projector", "page.projector", PageName::projector}};
@@ -119,7 +120,8 @@ private:
         const Rect rect = flow.next(width_of(press.words));
         if (!drawing_) return;
         if (ui_.button(std::string(press.key), {rect.x, rect.y + 1, rect.w, row_ - 2}, app_.say(press.words),
-                       Ui::ButtonLook::page, app_.page() == press.page)) {
+                       Ui::ButtonLook::page,
+                       app_.page() == press.page || (app_.page() == PageName::codes && press.page == PageName::practice))) {
             if (press.page == PageName::projector) {
                 app_.enter_projector();
             } else {

@@ -4,7 +4,7 @@
 namespace overwater {
 
 float draw_page(App& app, Ui& ui) {
-    if (app.page() == PageName::projector) {
+    if (app.page() == PageName::projector && app.reveals()) {
         draw_projector_page(app, ui);
         return 0;
     }
@@ -17,7 +17,9 @@ float draw_page(App& app, Ui& ui) {
         case PageName::records: draw_records_page(app, ui, top); break;
         case PageName::cautions: draw_cautions_page(app, ui, top); break;
         case PageName::conventions: draw_conventions_page(app, ui, top); break;
-        case PageName::projector:
+        case PageName::practice: draw_practice_page(app, ui, top); break;
+        case PageName::codes: draw_codes_page(app, ui, top); break;
+        case PageName::projector: draw_withheld_page(app, ui, top); break;
         case PageName::bench:
         case PageName::count: return draw_bench(app, ui, top);
     }

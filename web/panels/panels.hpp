@@ -50,6 +50,12 @@ void draw_records_page(App& app, Ui& ui, float top);
 float draw_records_list(App& app, Ui& ui, Rect area);
 void draw_cautions_page(App& app, Ui& ui, float top);
 void draw_conventions_page(App& app, Ui& ui, float top);
+/// Starts a practice run, and after its release compares what was read with what is true.
+void draw_practice_page(App& app, Ui& ui, float top);
+/// Codes of practice runs for a class, and their key.
+void draw_codes_page(App& app, Ui& ui, float top);
+/// The instrument of the reading at hand, `height` px tall, with what enlarges it; returns the height taken.
+float draw_dial_at_hand(App& app, Ui& ui, Rect area, float height);
 /// The working enlarged for a class; takes the whole page.
 void draw_projector_page(App& app, Ui& ui);
 

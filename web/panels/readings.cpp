@@ -46,6 +46,12 @@ private:
                 app_.go_to_run(run);
             }
         }
+        if (app_.practice() != nullptr) {
+            // Its runs are those of its code.
+            ui_.close();
+            rows_.go_to(flow.bottom() + 4);
+            return;
+        }
         const std::string remove = app_.say("runs.remove");
         if (ui_.button("runs.remove", flow.next(std::ceil(ui_.text_width(remove, Type{})) + 10), remove)) {
             app_.remove_run();
@@ -101,7 +107,7 @@ private:
 
     void after() {
         const bool start = there(Field::start_reading) || there(Field::starting_bubble);
-        const bool open = group("after", {}, "bench.gas_at_start", app_.record().runs.size() < most_runs) || start;
+        const bool open = group("after", {}, "bench.gas_at_start", another_run()) || start;
         if (open) {
             rows_.typed(Field::start_reading);
             rows_.typed(Field::starting_bubble);
@@ -129,13 +135,15 @@ private:
         const Conventions& conventions = app_.record().conventions;
         if (conventions.vapour == Conventions::Vapour::own_value) rows_.typed(Field::own_vapour_pressure);
         if (app_.assessment().measured.setup.accepted_typed) rows_.typed(Field::accepted_value);
-        if (!run_added_ && app_.record().runs.size() < most_runs) {
+        if (!run_added_ && another_run()) {
             const float wide = width_of_add_run();
             const float tall = ui_.touch() ? 44.0f : 24.0f;
             add_run({area_.x + area_.w - wide, rows_.y(), wide, tall});
             rows_.skip(tall);
         }
     }
+
+    bool another_run() const { return app_.practice() == nullptr && app_.record().runs.size() < most_runs; }
 
     float width_of_add_run() const { return std::ceil(ui_.text_width(app_.say("runs.add"), link)) + 4; }
 
@@ -189,7 +197,7 @@ private:
 
     std::string acid_remark() const {
         const auto excess = app_.assessment().value(Output::acid_excess);
-        if (!excess) return {};
+        if (!excess || !app_.reveals()) return {};
         return app_.say(Message{"bench.acid_excess"}.figures("times", *excess, UnitId::none, 2));
     }
 

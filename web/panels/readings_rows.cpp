@@ -64,6 +64,9 @@ bool ReadingsRows::beside(std::string_view words) const {
 
 void ReadingsRows::typed(Field field) {
     const std::string key = key_of_control(field);
+    // On a narrow page the instrument stands above the reading that is taken from it.
+    constexpr float dial_height = 300;
+    if (hints_ && dial_of(field)) y_ += draw_dial_at_hand(app_, ui_, {area_.x, y_ + 4, area_.w, 0}, dial_height) + 10;
     const ReadingDoubt words = reading_doubt(app_, field);
     const float tall = label(field, words.number.empty() || beside(words.number) ? 0 : below_label);
     const Rect box{area_.x + label_width_, y_ + (tall - field_height_) / 2, field_width_, field_height_};
@@ -174,12 +177,18 @@ bool ReadingsRows::refused(Field field) const {
     return false;
 }
 
+bool ReadingsRows::dial_of(Field field) const {
+    const Dial* dial = app_.dial_at_hand();
+    return dial != nullptr && dial->field == field;
+}
+
 std::string ReadingsRows::remark_keys(Field field) const {
     std::string keys;
     const auto add = [&keys](std::string key) {
         if (!keys.empty()) keys += ' ';
         keys += key;
     };
+    if (dial_of(field)) add("practice.dial");
     if (hints_ && says_more(field)) add(key_of_control(field) + ".hint");
     if (!hints_ && app_.attended() == field) add("bench.hint");
     int number = 0;

@@ -38,6 +38,8 @@ private:
     void remarks(Field field);
     std::string remark_keys(Field field) const;
     bool refused(Field field) const;
+    /// Whether the instrument shown is that of the reading, in a practice run.
+    bool dial_of(Field field) const;
     float width_of_radio(Field field, std::string_view value) const;
     /// Whether the doubt of a reading has room behind its unit.
     bool beside(std::string_view words) const;

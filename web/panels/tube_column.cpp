@@ -48,7 +48,7 @@ TubeLabels labels_of(const App& app) {
     };
     TubeLabels labels;
     labels.decimal_sign = sign == DecimalSign::comma ? "," : ".";
-    if (app.assessment().has(Output::gas_volume)) {
+    if (app.assessment().has(Output::gas_volume) && app.reveals()) {
         labels.gas_volume_number = app.shown_number(Output::gas_volume);
         labels.gas_volume_unit = app.say("tube.gas");
     }
@@ -66,11 +66,15 @@ TubeLabels labels_of(const App& app) {
         labels.reading_number = typed(Field::scale_reading);
         labels.meniscus_word = app.say("tube.meniscus");
     }
-    labels.description = app.say(Message{"tube.description"}
-                                     .text("end", choice_words(app, Field::number_at_closed_end,
-                                                               readings.closed_end == ClosedEnd::zero ? "zero" : "largest"))
-                                     .text("reading", labels.reading_number)
-                                     .text("volume", app.shown(Output::gas_volume)));
+    const std::string end = choice_words(app, Field::number_at_closed_end,
+                                         readings.closed_end == ClosedEnd::zero ? "zero" : "largest");
+    labels.description =
+        app.reveals()
+            ? app.say(Message{"tube.description"}
+                          .text("end", end)
+                          .text("reading", labels.reading_number)
+                          .text("volume", app.shown(Output::gas_volume)))
+            : app.say(Message{"tube.description_withheld"}.text("end", end).text("reading", labels.reading_number));
     return labels;
 }
 
@@ -149,13 +153,15 @@ float draw_tube_column(App& app, Ui& ui, Rect area, float picture_height, bool w
     const float cautions =
         Ui::line_height(smallest) * static_cast<float>(ui.lines(caution, smallest, area.w).size());
     const float hints = with_hint ? height_of_hints(app, ui, area.w) + 8 : 0;
-    if (question) {
+    const float tall = picture_height > 0 ? picture_height : area.h - cautions - hints - 10;
+    if (app.practice() != nullptr) {
+        y += draw_dial_at_hand(app, ui, {area.x, y, area.w, 0}, tall) + 8;
+    } else if (question) {
         y += draw_closed_end_question(app, ui, {area.x, y, area.w, 0}) + 8;
     } else {
-        const float height = picture_height > 0 ? picture_height : area.h - cautions - hints - 10;
-        const Picture picture = draw_tube(view_of(app), labels_of(app), area.w, height, ui.measure());
+        const Picture picture = draw_tube(view_of(app), labels_of(app), area.w, tall, ui.measure());
         ui.picture("tube.picture", {area.x, y}, picture);
-        y += height + 8;
+        y += tall + 8;
     }
     if (with_hint) draw_hint(app, ui, {area.x, y, area.w, 0});
     y += hints;

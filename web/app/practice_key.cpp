@@ -1,0 +1,121 @@
+#include "web/app/practice_key.hpp"
+
+#include <vector>
+
+#include "core/explain/working.hpp"
+#include "core/lesson/practice.hpp"
+#include "core/quantity/number_format.hpp"
+#include "web/panels/practice_words.hpp"
+
+namespace overwater {
+
+namespace {
+
+constexpr Output shown_outputs[] = {Output::gas_volume, Output::dry_gas_pressure, Output::amount_of_gas,
+                                    Output::molar_volume_standard, Output::percent_error};
+
+class Key {
+public:
+    Key(const Language& language, const PracticeSettings& of_class) : language_(language), class_(of_class) {}
+
+    std::string write(int students) {
+        const std::string title = language_.say(Message{"key.title"}.text("code", code_of(class_)));
+        html_ = "<!DOCTYPE html><html lang=\"" + html_text(language_.tag()) + "\"><head><meta charset=\"utf-8\"><title>" +
+                html_text(title) + "</title></head><body>";
+        element("h1", title);
+        element("p", practice_kind_words(language_, class_));
+        if (class_.release == Release::by_word) {
+            element("p", language_.say(Message{"key.word"}.text("word", release_word(class_))));
+        }
+        html_ += "<table><thead><tr>";
+        for (const char* key : {"key.number", "key.code", "key.run", "key.readings"}) element("th", language_.say(key));
+        for (const Output output : shown_outputs) element("th", name(output));
+        if (class_.mishap) element("th", language_.say("key.mishap"));
+        html_ += "</tr></thead><tbody>";
+        PracticeSettings own = class_;
+        for (own.student = 1; can_be_coded(own) && own.student <= students; ++own.student) rows(practice_run(own));
+        html_ += "</tbody></table></body></html>";
+        return std::move(html_);
+    }
+
+private:
+    void element(std::string_view name, const std::string& words) {
+        html_ += '<';
+        html_ += name;
+        html_ += '>';
+        html_ += html_text(words);
+        html_ += "</";
+        html_ += name;
+        html_ += '>';
+    }
+
+    void rows(const PracticeRun& practice) {
+        for (std::size_t run = 0; run < practice.expected.size(); ++run) {
+            html_ += "<tr>";
+            element("td", std::to_string(practice.settings.student));
+            element("td", practice.record.practice_code);
+            element("td", std::to_string(run + 1));
+            element("td", readings(practice, static_cast<int>(run)));
+            const Working working(practice.expected[run], practice.truth.conventions);
+            for (const Output output : shown_outputs) element("td", number(working, output));
+            if (class_.mishap) element("td", mishap(practice, static_cast<int>(run)));
+            html_ += "</tr>";
+        }
+    }
+
+    std::string readings(const PracticeRun& practice, int run) const {
+        std::string list;
+        for (const Dial& dial : practice.dials) {
+            if (dial.run >= 0 && dial.run != run) continue;
+            if (!list.empty()) list += "; ";
+            list += language_.say("field." + std::string(name_of(dial.field))) + ' ' +
+                    language_.with_unit(format_fixed(dial.position, dial.decimals, language_.decimal_sign()), dial.unit);
+        }
+        return list;
+    }
+
+    std::string name(Output output) const {
+        const std::string step = "step." + std::string(name_of(output));
+        return language_.say(Language::knows(step) ? step : "output." + std::string(name_of(output)));
+    }
+
+    std::string number(const Working& working, Output output) const {
+        const WorkingStep* step = working.step(output);
+        if (step == nullptr) return {};
+        return language_.with_unit(format_fixed(in_unit(output, step->value, step->unit), step->shown_decimals,
+                                                language_.decimal_sign()),
+                                   step->unit);
+    }
+
+    std::string mishap(const PracticeRun& practice, int run) const {
+        const bool here = practice.mishap && (practice.mishap->run < 0 || practice.mishap->run == run);
+        return here ? mishap_words(language_, *practice.mishap) : std::string();
+    }
+
+    const Language& language_;
+    PracticeSettings class_;
+    std::string html_;
+};
+
+}  // namespace
+
+std::string html_text(std::string_view words) {
+    std::string out;
+    for (const char c : words) {
+        switch (c) {
+        case '&': out += "&amp;"; break;
+        case '<': out += "&lt;"; break;
+        case '>': out += "&gt;"; break;
+        case '"': out += "&quot;"; break;
+        case '\'': out += "&#39;"; break;
+        default: out += c;
+        }
+    }
+    return out;
+}
+
+std::string practice_key_html(const Language& language, const PracticeSettings& of_class, int students) {
+    return Key(language, of_class).write(students);
+}
+
+}  // namespace overwater
