@@ -151,32 +151,26 @@ Random::Random(const State& first) {
 }
 
 Random::Numbers Random::normal() {
-    const Numbers u = uniform();
-    Numbers out;
-    for (std::size_t k = 0; k < lanes; ++k) out[k] = normal_middle(u[k] - 0.5);
-    for (std::size_t k = 0; k < lanes; ++k) {
-        if (u[k] - 0.5 < -middle_half_width) {
-            out[k] = -normal_tail(u[k]);
-        } else if (u[k] - 0.5 > middle_half_width) {
-            out[k] = normal_tail(1 - u[k]);
-        }
-    }
+    Numbers out = uniform();
+    for (std::size_t k = 0; k < lanes; ++k) out[k] = normal_by_rationals(out[k]);
     return out;
 }
 
 Random::Numbers Random::student(double degrees) {
-    // sqrt(nu (W^(-2/nu) - 1)) cos(2 pi V), W and V uniform: Bailey, Mathematics of Computation 62 (1994) 779, by the
-    // angle instead of its rejection. For whole nu the distribution is that of z/sqrt(sum of nu squares/nu), JCGM 101,
-    // 6.4.9. Half a turn is enough, as the cosine takes each value twice.
     if (!(degrees < 1e6)) return normal();
     const Numbers w = uniform();
     const Numbers v = uniform();
     Numbers out;
-    for (std::size_t k = 0; k < lanes; ++k) {
-        const double power = exp_of(-2 / degrees * log_of(w[k]));
-        out[k] = std::sqrt(degrees * (power - 1)) * cos_pi(v[k]);
-    }
+    for (std::size_t k = 0; k < lanes; ++k) out[k] = student_of(w[k], v[k], degrees);
     return out;
+}
+
+double student_of(double w, double v, double degrees) {
+    // sqrt(nu (W^(-2/nu) - 1)) cos(2 pi V), W and V uniform: Bailey, Mathematics of Computation 62 (1994) 779, by the
+    // angle instead of its rejection. For whole nu the distribution is that of z/sqrt(sum of nu squares/nu), JCGM 101,
+    // 6.4.9. Half a turn is enough, as the cosine takes each value twice.
+    const double power = exp_of(-2 / degrees * log_of(w));
+    return std::sqrt(degrees * (power - 1)) * cos_pi(v);
 }
 
 double normal_by_rationals(double probability) {

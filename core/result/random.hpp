@@ -3,6 +3,7 @@
 #include <array>
 #include <cstddef>
 #include <cstdint>
+#include <cstring>
 
 #include "core/result/pack.hpp"
 
@@ -42,14 +43,33 @@ public:
         return out;
     }
 
+    /// The words of `packs` times `per_pack` calls of next(), a few lanes after the other so that their states stay in
+    /// registers. Word j of pack p begins at out[(j * packs + p) * lanes].
+    void fill(std::uint64_t* out, std::size_t packs, std::size_t per_pack) {
+        for (std::size_t lane = 0; lane < lanes; lane += 2 * together) {
+            Generators a(*this, lane);
+            Generators b(*this, lane + together);
+            for (std::size_t p = 0; p < packs; ++p) {
+                std::uint64_t* place = out + p * lanes + lane;
+                for (std::size_t j = 0; j < per_pack; ++j, place += packs * lanes) {
+                    a.next(place);
+                    b.next(place + together);
+                }
+            }
+            a.put_back(*this, lane);
+            b.put_back(*this, lane + together);
+        }
+    }
+
     /// Above 0 and below 1, every multiple (j + 1/2)/2^52 as likely as any other.
+    static double uniform_of(std::uint64_t word) {
+        // The bits of a number in [1, 2); 1 - 2^-53 less is exact.
+        return __builtin_bit_cast(double, (word >> 12) | 0x3FF0000000000000u) - (1 - 0x1p-53);
+    }
     Numbers uniform() {
         const Words words = next();
         Numbers out;
-        for (std::size_t k = 0; k < lanes; ++k) {
-            // The bits of a number in [1, 2); 1 - 2^-53 less is exact.
-            out[k] = __builtin_bit_cast(double, (words[k] >> 12) | 0x3FF0000000000000u) - (1 - 0x1p-53);
-        }
+        for (std::size_t k = 0; k < lanes; ++k) out[k] = uniform_of(words[k]);
         return out;
     }
 
@@ -67,6 +87,42 @@ public:
     Numbers student(double degrees);
 
 private:
+    // Lanes that are worked on side by side: as many as there are registers for.
+#if defined(__wasm__) && !defined(__wasm_simd128__)
+    static constexpr std::size_t together = 1;
+    using Together = std::uint64_t;
+#else
+    static constexpr std::size_t together = 4;
+    typedef std::uint64_t Together __attribute__((vector_size(32)));
+#endif
+    /// Some lanes, kept in registers.
+    struct Generators {
+        Generators(const Random& from, std::size_t lane) {
+            std::memcpy(&s0, &from.s0_[lane], sizeof s0);
+            std::memcpy(&s1, &from.s1_[lane], sizeof s1);
+            std::memcpy(&s2, &from.s2_[lane], sizeof s2);
+            std::memcpy(&s3, &from.s3_[lane], sizeof s3);
+        }
+        void put_back(Random& to, std::size_t lane) const {
+            std::memcpy(&to.s0_[lane], &s0, sizeof s0);
+            std::memcpy(&to.s1_[lane], &s1, sizeof s1);
+            std::memcpy(&to.s2_[lane], &s2, sizeof s2);
+            std::memcpy(&to.s3_[lane], &s3, sizeof s3);
+        }
+        void next(std::uint64_t* out) {
+            const Together word = s0 + s3;
+            std::memcpy(out, &word, sizeof word);
+            const Together shifted = s1 << 17;
+            s2 ^= s0;
+            s3 ^= s1;
+            s1 ^= s2;
+            s0 ^= s3;
+            s2 ^= shifted;
+            s3 = (s3 << 45) | (s3 >> 19);
+        }
+        Together s0, s1, s2, s3;
+    };
+
     static State seeded(std::uint64_t seed);
 
     // Aligned so that no vector of lanes lies across two lines of the cache.
@@ -76,6 +132,8 @@ private:
     alignas(64) Words s3_;
 };
 
+/// Student's t from two uniform draws, as Random::student makes it.
+double student_of(double w, double v, double degrees);
 /// The quantile of the standard normal, 0 < `probability` < 1, within 1e-15 of the larger of 1 and its size, by + - * /
 /// and square roots alone.
 double normal_by_rationals(double probability);

@@ -1,15 +1,23 @@
-// Speed of the core, natively. No test asserts a time: this program prints medians, the README quotes them.
+// Speed of the core, natively and (under Node) as WebAssembly. No test asserts a time: this program prints, the README
+// quotes.
+//
+//   core_bench              medians of the small things
+//   core_bench trials N     N times: 10^6 trials of record A with their interval; and its sensitivities. For `run`.
 
 #include <algorithm>
 #include <chrono>
 #include <cstdio>
+#include <cstdlib>
+#include <cstring>
 #include <vector>
 
 #include "core/explain/working.hpp"
 #include "core/matter/constants.hpp"
 #include "core/result/assess.hpp"
+#include "core/result/budget.hpp"
 #include "core/result/dual.hpp"
 #include "core/result/evaluate.hpp"
+#include "core/result/monte_carlo.hpp"
 
 using namespace overwater;
 
@@ -50,12 +58,42 @@ Readings record_a() {
     return read_all([&](Field field) -> const Entry& { return entries.at(field); });
 }
 
+using Clock = std::chrono::steady_clock;
+
+double milliseconds_since(Clock::time_point start) {
+    return std::chrono::duration<double, std::milli>(Clock::now() - start).count();
+}
+
+/// Lines "trials MILLISECONDS LOW HIGH LOW HIGH" (symmetric, shortest; L/mol) and "slopes MICROSECONDS OF_ALL".
+void trials(const Doubts& doubts, int rounds) {
+    for (int round = 0; round < rounds; ++round) {
+        auto start = Clock::now();
+        MonteCarlo run(doubts, Output::molar_volume_standard);
+        while (!run.step(monte_carlo_trials)) {
+        }
+        const MonteCarloResult& found = run.result();
+        std::printf("trials %.2f %.5f %.5f %.5f %.5f\n", milliseconds_since(start), 1e3 * found.symmetric.low,
+                    1e3 * found.symmetric.high, 1e3 * found.shortest.low, 1e3 * found.shortest.high);
+        constexpr int repeats = 1000;
+        start = Clock::now();
+        for (int i = 0; i < repeats; ++i) {
+            const Sensitivities slopes(doubts);
+            sink = sink + slopes.of(Output::molar_volume_standard, Input::temperature);
+        }
+        std::printf("slopes %.3f\n", 1e3 * milliseconds_since(start) / repeats);
+    }
+}
+
 }  // namespace
 
-int main() {
+int main(int count, char** arguments) {
     const Readings readings = record_a();
     const Conventions conventions;
     const Assessment all = assess(readings, conventions);
+    if (count == 3 && std::strcmp(arguments[1], "trials") == 0) {
+        trials(doubts_of(all), std::atoi(arguments[2]));
+        return 0;
+    }
     const auto dual = all.measured.lifted<Dual<input_count>>(
         [](Input i, double v) { return Dual<input_count>::input(v, static_cast<std::size_t>(i)); });
     measure("one evaluation", 20000, [&] {

@@ -4,9 +4,9 @@
 #include <cmath>
 #include <limits>
 
+#include "core/quantity/gum.hpp"
 #include "core/quantity/number_format.hpp"
 #include "core/result/dual.hpp"
-#include "core/quantity/gum.hpp"
 
 // The worked examples of JCGM 100:2008 (GUM), annex H. "Published": the GUM's figures, as open metrology libraries repeat
 // them (GTC, Propagation, SUNC); "computed": by NumPy from the same data with all digits kept. The printed results came
@@ -81,6 +81,38 @@ TEST_CASE("GUM H.1, end gauge: combined uncertainty, effective degrees of freedo
     const std::array<Part, 4> rounded{Part{25, 18}, Part{9.7, 25.6}, Part{2.9, 50}, Part{16.6, 2}};
     const double of_rounded = std::sqrt(25 * 25 + 9.7 * 9.7 + 2.9 * 2.9 + 16.6 * 16.6);
     near(effective_degrees(rounded) * std::pow(32 / of_rounded, 4), 17.47, 0.005);  // computed
+}
+
+TEST_CASE("GUM H.1.7, end gauge: the contribution of second order") {
+    // GUM 5.1.2, note: the sum over i and j of ((d2f/dxi dxj)^2/2 + df/dxi d3f/dxi dxj^2) u(xi)^2 u(xj)^2. The model is linear
+    // in each input: no third derivative of that kind, and a second one is exactly a difference of two slopes.
+    using D = Dual<6>;
+    const std::array<double, 6> x{50000623, 215, 0, -0.1, 11.5e-6, 0};
+    const std::array<double, 6> u{
+        25, 9.7, 1e-6 / std::sqrt(3), std::sqrt(0.2 * 0.2 + 0.5 * 0.5 / 2), 2e-6 / std::sqrt(3), 0.05 / std::sqrt(3)};
+    const auto length = [&](std::size_t moved, double by) {
+        std::array<D, 6> at{};
+        for (std::size_t i = 0; i < 6; ++i) at[i] = D::input(x[i] + (i == moved ? by : 0), i);
+        return at[0] + at[1] - at[0] * (at[2] * at[3] + at[4] * at[5]);
+    };
+    double first = 0;
+    double second = 0;
+    std::array<std::array<double, 6>, 6> parts{};
+    const D here = length(0, 0);
+    for (std::size_t j = 0; j < 6; ++j) {
+        first += std::pow(here.slope(j) * u[j], 2);
+        const D above = length(j, u[j]);
+        const D below = length(j, -u[j]);
+        for (std::size_t i = 0; i < 6; ++i) {
+            parts[i][j] = (above.slope(i) - below.slope(i)) / 2 * u[i];  // (d2f/dxi dxj) u(xi) u(xj)
+            second += parts[i][j] * parts[i][j] / 2;
+        }
+    }
+    near(std::sqrt(first), 31.669, 0.0005);    // computed
+    near(std::abs(parts[2][3]), 11.8, 0.1);    // computed, from the rounded 0.41 °C
+    near(std::abs(parts[4][5]), 1.7, 0.05);    // computed
+    near(parts[2][3], parts[3][2], 1e-6);      // both ways round
+    near(std::sqrt(first + second), 34, 0.5);  // published
 }
 
 TEST_CASE("GUM H.2, resistance and reactance: correlated means from the readings themselves") {
