@@ -34,6 +34,8 @@ void PageCanvas::begin_frame(float width, float height, float pixel_ratio) {
     shared.InitialFringeScale = 1.0f;
     shared.FontAtlas = g.IO.Fonts;
     ImFontAtlasUpdateNewFrame(g.IO.Fonts, g.FrameCount, true);
+    // The atlas was begun before the lists knew it: without this nothing but letters is seen until it grows.
+    ImFontAtlasUpdateDrawListsSharedData(g.IO.Fonts);
     shared.Font = g.IO.Fonts->Fonts[0];
     shared.FontSize = 16;
     shared.FontScale = 1;
