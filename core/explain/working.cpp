@@ -41,7 +41,7 @@ UnitId shown_unit(Output output, const Readings& readings, const Conventions& co
 Working::Working(const Assessment& assessment, const Conventions& conventions) {
     const auto traced = assessment.measured.lifted<Traced>(
         [this](Input input, double value) { return Traced::input(trace_, input, value); });
-    const Outcome<Traced> outcome = evaluate(traced, Method{}, assessment.outcome.ready);
+    const Outcome<Traced> outcome = evaluate(traced, RightMethod{}, assessment.outcome.ready);
     const std::vector<Figured> figures = figures_through(
         trace_, assessment.readings, conventions.round == Conventions::Round::at_each_step, conventions.rounding);
     Setter setter(trace_, assessment, conventions, steps_);

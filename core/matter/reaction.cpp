@@ -81,6 +81,20 @@ std::string equation_plain(const Reaction& reaction) {
 std::string_view symbol_of(Metal metal) { return metal_symbols[static_cast<std::size_t>(metal)]; }
 std::string_view formula_of(Acid acid) { return acid_formulas[static_cast<std::size_t>(acid)]; }
 MolarMass molar_mass_of(Metal metal) { return element(symbol_of(metal))->molar_mass(); }
+int atomic_number_of(Metal metal) {
+    constexpr std::array<int, metal_count> numbers{12, 30, 13, 26, 20, 3};
+    return numbers[static_cast<std::size_t>(metal)];
+}
+
+MolarMass molar_mass_of_salt(Metal metal, Acid acid) {
+    const auto of = [](std::string_view symbol) { return element(symbol)->molar_mass(); };
+    const MolarMass acid_mass = acid == Acid::hydrochloric ? of("H") + of("Cl")
+                                                           : 2.0 * of("H") + of("S") + 4.0 * of("O");
+    const Reaction& all = reaction(metal, acid);
+    const MolarMass salts = static_cast<double>(all.metal) * molar_mass_of(metal) +
+                            static_cast<double>(all.acid) * acid_mass - static_cast<double>(2 * all.gas) * of("H");
+    return salts / static_cast<double>(all.salt);
+}
 
 std::string_view key_of(Metal metal) { return metal_keys[static_cast<std::size_t>(metal)]; }
 std::string_view key_of(Acid acid) { return acid_keys[static_cast<std::size_t>(acid)]; }

@@ -59,6 +59,10 @@ std::string_view symbol_of(Metal metal);
 std::string_view formula_of(Acid acid);
 /// Abridged standard atomic weight as a molar mass (elements.hpp).
 MolarMass molar_mass_of(Metal metal);
+/// Number of the element in the periodic table.
+int atomic_number_of(Metal metal);
+/// Of one formula unit of the salt, by what goes in and out of the equation.
+MolarMass molar_mass_of_salt(Metal metal, Acid acid);
 
 /// The name in records and keys: "magnesium", "hydrochloric".
 std::string_view key_of(Metal metal);

@@ -164,4 +164,21 @@ int place_of_figures(double value, int figures) {
     return rounded(digits, digits.first_place - wanted + 1, Rounding::half_up).first_place - wanted + 1;
 }
 
+double to_figures(double value, int figures) { return round_to_place(value, place_of_figures(value, figures)); }
+
+double cut_to_figures(double value, int figures) {
+    // The place of 15 digits is that of the number itself: rounding to fewer could move it to the next power of ten.
+    const int place = place_of_figures(value, 15) + 15 - figures;
+    const double rounded = round_to_place(value, place);
+    const double beyond = std::fabs(rounded) - std::fabs(value);
+    if (!(beyond > 1e-14 * std::fabs(value))) return rounded;
+    const double unit = std::copysign(std::pow(10.0, place), value);
+    return round_to_place(rounded - unit, place);
+}
+
+double power_without_minus(double value) {
+    const int exponent = place_of_figures(value, 15) + 14;
+    return exponent < 0 ? value * std::pow(10.0, -2 * exponent) : value;
+}
+
 } // namespace overwater

@@ -37,4 +37,13 @@ double round_to_place(double value, int place, Rounding rounding = Rounding::hal
 /// counted: 22.68, 3 -> -1; 9.996, 3 -> -1 (it rounds to 10.0). For zero: 1 - figures.
 int place_of_figures(double value, int figures);
 
+/// `value` rounded half up to `figures` (1 to 15) significant digits.
+double to_figures(double value, int figures);
+
+/// `value` with the digits after `figures` (1 to 15) significant ones left away: 0.00158, 1 -> 0.001.
+double cut_to_figures(double value, int figures);
+
+/// What comes of `value` where the minus of its power of ten is lost: 1.7 x 10^-3 -> 1.7 x 10^3. From 1 on as it is.
+double power_without_minus(double value);
+
 } // namespace overwater

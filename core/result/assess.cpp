@@ -124,6 +124,9 @@ Measured<double> measured_from(const Readings& readings, const Conventions& conv
         const Reaction& equation = reaction(*readings.metal, readings.acid.value_or(Acid::hydrochloric));
         setup.gas_per_metal = equation.gas_per_metal;
         setup.acid_per_metal = equation.acid_per_metal;
+        setup.atomic_number = atomic_number_of(*readings.metal);
+        setup.molar_mass_of_salt =
+            molar_mass_of_salt(*readings.metal, readings.acid.value_or(Acid::hydrochloric)).si();
         measured[Input::molar_mass] = molar_mass_by(conventions, *readings.metal);
         setup.acid_limits = !equation.with_water && readings.acid && setup.present.has(Field::acid_volume) &&
                             setup.present.has(Field::acid_concentration);

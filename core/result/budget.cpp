@@ -14,7 +14,7 @@ Sensitivities::Sensitivities(const Doubts& doubts) : ready_(doubts.ready) {
     using Real = Dual<input_count>;
     const auto lifted = doubts.measured.lifted<Real>(
         [](Input input, double value) { return Real::input(value, static_cast<std::size_t>(input)); });
-    const Outcome<Real> outcome = evaluate(lifted, Method{}, doubts.ready);
+    const Outcome<Real> outcome = evaluate(lifted, RightMethod{}, doubts.ready);
     for (std::size_t o = 0; o < output_count; ++o) {
         if (!ready_.has(static_cast<Output>(o))) continue;
         values_[o] = outcome.si[o].value();

@@ -85,6 +85,8 @@ struct Setup {
     bool acid_limits = false;     ///< the acid's amount is known and may set the gas (never for calcium and lithium)
     double gas_per_metal = 1.0;   ///< mole of gas per mole of metal, exact
     double acid_per_metal = 2.0;  ///< mole of acid per mole of metal, exact
+    double atomic_number = 12;    ///< of the metal, and kg/mol of its salt: taken for its molar mass by a slip
+    double molar_mass_of_salt = 95.205e-3;
     double standard_celsius = 0.0;      ///< °C, exact by convention
     double standard_pressure = 100000;  ///< Pa, exact by convention
     MassFrom mass_from = MassFrom::weighed;

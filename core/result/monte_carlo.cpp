@@ -1,5 +1,7 @@
 #include "core/result/monte_carlo.hpp"
 
+#include <algorithm>
+#include <cstring>
 #include <limits>
 #include <vector>
 
@@ -10,7 +12,14 @@ namespace overwater {
 
 namespace {
 
-using Numbers = Random::Numbers;
+// Trials evaluated side by side: as many as vector registers serve well, and few where there are none. The bits are the
+// same with any number.
+#if defined(__wasm__)
+constexpr std::size_t width = 2;
+#else
+constexpr std::size_t width = 8;
+#endif
+using Numbers = Pack<width>;
 using Block = std::array<double, Collector::block>;
 
 /// The output with all it needs, and nothing else.
@@ -47,10 +56,16 @@ public:
         for (const Doubt& doubt : doubts.all()) {
             const auto input = static_cast<std::size_t>(doubt.input);
             const bool limited = doubt.shape == Shape::rectangular || doubt.shape == Shape::triangular;
-            sources_.push_back(Source{input, doubt.shape, limited ? doubt.low : 0.0,
-                                      limited ? doubt.high - doubt.low : doubt.u, doubt.degrees, !seen[input]});
+            // Student's t is the normal distribution from a million degrees on.
+            const Shape shape = doubt.shape == Shape::student && !(doubt.degrees < 1e6) ? Shape::normal : doubt.shape;
+            sources_.push_back(Source{input, shape, limited ? doubt.low : 0.0,
+                                      limited ? doubt.high - doubt.low : doubt.u, doubt.degrees, words_of_trial_,
+                                      !seen[input]});
+            words_of_trial_ += shape == Shape::triangular || shape == Shape::student ? 2 : 1;
+            if (!seen[input]) doubtful_.push_back(input);
             seen[input] = true;
         }
+        words_.resize(words_of_trial_ * portion);
     }
     Trials(const Trials&) = delete;
     Trials& operator=(const Trials&) = delete;
@@ -65,6 +80,8 @@ public:
     }
 
 private:
+    static constexpr std::size_t portion = 64;  ///< trials drawn at once: their numbers stay in the nearest cache
+
     /// One doubt as it is drawn.
     struct Source {
         std::size_t input;
@@ -72,6 +89,7 @@ private:
         double start;  ///< what a draw is added to: the lowest deviation, or 0
         double scale;  ///< what a draw is multiplied by: the width, or the standard uncertainty
         double degrees;
+        std::size_t word;  ///< the first of its words in those of a trial
         bool first;  ///< of its input
     };
 
@@ -83,37 +101,61 @@ private:
     bool has_wide_ = __builtin_cpu_supports("avx2") != 0;
 #endif
 
+    /// A portion at a time: all random words, then one doubt after the other, then the model. Each trial gets the words
+    /// that drawing it by itself, doubt after doubt, would give it.
     void make(Block& block) {
-        for (std::size_t i = 0; i < block.size(); i += Random::lanes) {
-            for (const Source& source : sources_) move(source);
-            evaluate_into(block.data() + i);
+        for (std::size_t i = 0; i < block.size(); i += portion) {
+            random_.fill(words_.data(), portion / Random::lanes, words_of_trial_);
+            for (const Source& source : sources_) deviate(source);
+            for (std::size_t k = 0; k < portion; k += width) {
+                for (const std::size_t input : doubtful_) {
+                    std::memcpy(static_cast<void*>(&measured_.base[input]), &readings_[input][k], sizeof(Numbers));
+                }
+                evaluate_into(block.data() + i + k);
+            }
         }
     }
 
-    Numbers draw(const Source& source) {
+    /// Adds one doubt to its number, in every trial of the portion.
+    void deviate(const Source& source) {
+        double* number = readings_[source.input].data();
+        const std::uint64_t* word = words_.data() + source.word * portion;
+        const double start = source.start;
+        const double scale = source.scale;
+        if (source.first) std::fill_n(number, portion, values_.base[source.input]);
         switch (source.shape) {
-            case Shape::rectangular: return random_.uniform();
-            case Shape::triangular: return random_.triangular();
-            case Shape::normal: return random_.normal();
-            case Shape::student: return random_.student(source.degrees);
+            case Shape::rectangular:
+                for (std::size_t k = 0; k < portion; ++k) number[k] += start + scale * Random::uniform_of(word[k]);
+                break;
+            case Shape::triangular:
+                for (std::size_t k = 0; k < portion; ++k) {
+                    const double mean = 0.5 * (Random::uniform_of(word[k]) + Random::uniform_of(word[portion + k]));
+                    number[k] += start + scale * mean;
+                }
+                break;
+            case Shape::normal:
+                for (std::size_t k = 0; k < portion; ++k) {
+                    number[k] += start + scale * normal_by_rationals(Random::uniform_of(word[k]));
+                }
+                break;
+            case Shape::student:
+                for (std::size_t k = 0; k < portion; ++k) {
+                    const double t = student_of(Random::uniform_of(word[k]), Random::uniform_of(word[portion + k]),
+                                                source.degrees);
+                    number[k] += start + scale * t;
+                }
+                break;
         }
-        return {};
-    }
-
-    void move(const Source& source) {
-        Numbers& number = measured_.base[source.input];
-        const Numbers deviation = Numbers(source.start) + Numbers(source.scale) * draw(source);
-        number = (source.first ? Numbers(values_.base[source.input]) : number) + deviation;
     }
 
     void evaluate_into(double* out) {
         const Outcome<Numbers>& outcome = model_.run();
         const Numbers& value = outcome[output_];
-        for (std::size_t k = 0; k < Random::lanes; ++k) out[k] = value[k];
+        for (std::size_t k = 0; k < width; ++k) out[k] = value[k];
         if (!by_amount_) return;
         // Without a denominator there is no value; what is divided by very little is very high.
         const Numbers& amount = outcome[Output::amount_of_gas];
-        for (std::size_t k = 0; k < Random::lanes; ++k) {
+        for (std::size_t k = 0; k < width; ++k) {
             out[k] = amount[k] > 0 ? out[k] : std::numeric_limits<double>::infinity();
         }
     }
@@ -124,9 +166,13 @@ private:
     bool by_amount_;  ///< the amount of gas is in the denominator
     std::vector<Source> sources_;
     Measured<Numbers> measured_;
-    Method method_;
-    Model<Numbers> model_;  ///< of `measured_`
+    RightMethod method_;
+    Model<Numbers, RightMethod> model_;  ///< of `measured_`
     Random random_;
+    std::size_t words_of_trial_ = 0;
+    std::vector<std::uint64_t> words_;
+    std::vector<std::size_t> doubtful_;
+    std::array<std::array<double, portion>, input_count> readings_{};  ///< the doubtful numbers of a portion
 };
 
 }  // namespace

@@ -87,6 +87,11 @@ public:
     constexpr void add(Output o) { bits_ |= bit(o); }
     constexpr void remove(Output o) { bits_ &= ~bit(o); }
     constexpr bool has(Output o) const { return (bits_ & bit(o)) != 0; }
+    /// What is in this set and not in the other.
+    friend constexpr OutputSet operator-(OutputSet a, OutputSet b) {
+        a.bits_ &= ~b.bits_;
+        return a;
+    }
     constexpr std::uint32_t bits() const { return bits_; }
     friend constexpr bool operator==(OutputSet a, OutputSet b) { return a.bits_ == b.bits_; }
 
@@ -102,6 +107,10 @@ struct Outcome {
     OutputSet ready;
     std::array<Real, output_count> si{};
     const Real& operator[](Output o) const { return si[static_cast<std::size_t>(o)]; }
+    void put(Output o, Real value) {
+        ready.add(o);
+        si[static_cast<std::size_t>(o)] = value;
+    }
 };
 
 }  // namespace overwater

@@ -42,6 +42,9 @@ public:
     friend Pack pow(const Pack& a, double exponent) {
         return each(a, a, [exponent](double x, double) { return std::pow(x, exponent); });
     }
+    friend Pack rewritten(const Pack& a, double (*write)(double)) {
+        return each(a, a, [write](double x, double) { return write(x); });
+    }
     friend constexpr Pack min(const Pack& a, const Pack& b) {
         return each(a, b, [](double x, double y) { return y < x ? y : x; });
     }

@@ -46,6 +46,9 @@ constexpr Real named_step(Output, Real value) {
     return value;
 }
 
+/// A number that a person wrote down otherwise than it was: rounded, cut, with a sign lost.
+constexpr double rewritten(double value, double (*write)(double)) { return write(value); }
+
 template <class Real>
 constexpr Real looked_up(Function, const Real& /*argument*/, Real value) {
     return value;

@@ -106,6 +106,10 @@ public:
         node.value = value;
         return recorded(like.trace_, node);
     }
+    /// What was written down is an exact number from then on.
+    friend Traced rewritten(const Traced& a, double (*write)(double)) {
+        return constant(a, Constant::none, write(a.value()));
+    }
     friend Traced named_step(Output output, const Traced& value) {
         TraceNode node;
         node.kind = TraceNode::Kind::step;

@@ -139,7 +139,7 @@ TEST_CASE("case mg-es-2600m-hot-gas: one dry pressure for three temperatures") {
         CHECK(litre_per_mole_of(run, Output::molar_volume_bench) == printed(rows[i].collected));
         CHECK(in_mmhg(formula.run(i), Output::water_vapour_pressure) == printed(rows[i].vapour));
         // The vapour left out of the method gives the same.
-        const Outcome<double> ignored = outcome_by(formula.run(i), Method{.vapour = Method::Vapour::ignored});
+        const Outcome<double> ignored = outcome_by(formula.run(i), Method{.vapour_use = Method::VapourUse::ignored});
         CHECK(ignored[Output::gas_constant] / 101.325 == printed(rows[i].source));
         mean += gas_constant_litre_atmosphere(run) / 3;
     }

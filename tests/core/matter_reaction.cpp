@@ -125,3 +125,12 @@ TEST_CASE("the molar mass of a metal is its abridged atomic weight") {
     CHECK(molar_mass_of(Metal::calcium).si() == doctest::Approx(0.040078).epsilon(1e-15));
     CHECK(molar_mass_of(Metal::lithium).si() == doctest::Approx(0.00694).epsilon(1e-15));
 }
+
+TEST_CASE("atomic numbers and the molar masses of the salts") {
+    CHECK(atomic_number_of(Metal::magnesium) == 12);
+    CHECK(atomic_number_of(Metal::lithium) == 3);
+    // g/mol by python3-periodictable 1.6.0 (formula('MgCl2').mass and so on), within the bounds of abridged weights.
+    CHECK(molar_mass_of_salt(Metal::magnesium, Acid::hydrochloric).si() * 1e3 == doctest::Approx(95.211).epsilon(3e-4));
+    CHECK(molar_mass_of_salt(Metal::aluminium, Acid::sulfuric).si() * 1e3 == doctest::Approx(342.1509).epsilon(3e-4));
+    CHECK(molar_mass_of_salt(Metal::calcium, Acid::hydrochloric).si() * 1e3 == doctest::Approx(110.984).epsilon(3e-4));
+}

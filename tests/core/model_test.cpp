@@ -70,11 +70,25 @@ Measured<double> random_run(std::mt19937_64& generator) {
 Method random_method(std::mt19937_64& generator) {
     const auto one_of = [&](unsigned n) { return static_cast<unsigned>(generator() % n); };
     Method method;
-    method.volume = static_cast<Method::Volume>(one_of(3));
-    method.vapour = static_cast<Method::Vapour>(one_of(3));
+    method.volume = static_cast<Method::Volume>(one_of(9));
+    method.reading = static_cast<Method::Reading>(one_of(3));
+    method.volume_scale = static_cast<Method::VolumeScale>(one_of(3));
+    method.vapour = static_cast<Method::Vapour>(one_of(11));
+    method.vapour_use = static_cast<Method::VapourUse>(one_of(3));
+    method.barometer = static_cast<Method::Barometer>(one_of(10));
     method.column = static_cast<Method::Column>(one_of(3));
-    method.gas_ratio = static_cast<Method::GasRatio>(one_of(3));
-    method.conversion = static_cast<Method::Conversion>(one_of(4));
+    method.column_size = static_cast<Method::ColumnSize>(one_of(7));
+    method.mass = static_cast<Method::Mass>(one_of(10));
+    method.molar_mass = static_cast<Method::MolarMass>(one_of(6));
+    method.amount = static_cast<Method::Amount>(one_of(9));
+    method.gas_ratio = static_cast<Method::GasRatio>(one_of(5));
+    method.circular = static_cast<Method::Circular>(one_of(4));
+    method.temperature = static_cast<Method::Temperature>(one_of(4));
+    method.conversion = static_cast<Method::Conversion>(one_of(10));
+    method.standard = static_cast<Method::Standard>(one_of(4));
+    method.gas_law = static_cast<Method::GasLaw>(one_of(3));
+    method.accepted = static_cast<Method::Accepted>(one_of(6));
+    method.percent_error = static_cast<Method::PercentError>(one_of(5));
     return method;
 }
 

@@ -108,7 +108,7 @@ private:
             add("other_way.reading_taken_as_gas", method);
         }
         method = {};
-        method.vapour = Method::Vapour::ignored;
+        method.vapour_use = Method::VapourUse::ignored;
         add("other_way.vapour_ignored", method);
         if (all_.measured.setup.liquid_stands == LiquidStands::higher_inside ||
             all_.measured.setup.liquid_stands == LiquidStands::higher_outside) {
