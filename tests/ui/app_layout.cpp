@@ -227,6 +227,18 @@ void type_refusals(Desk& desk) {
     for (const auto& [key, text] : texts) enter(desk, key, text);
 }
 
+void start_practice(Desk& desk, Release release, Difficulty difficulty) {
+    PracticeSettings settings;
+    settings.seed = 2718;
+    settings.student = 12;
+    settings.release = release;
+    settings.difficulty = difficulty;
+    settings.mishap = release == Release::after_attempt;
+    desk.press("header.practice");
+    enter(desk, "practice.code", code_of(settings));
+    desk.press("practice.start");
+}
+
 struct State {
     const char* name;
     void (*reach)(Desk&);
@@ -305,6 +317,47 @@ constexpr State states[] = {
          for (const auto& [key, text] : texts) enter(desk, key, text);
          desk.press("header.working");
      }},
+    {"practice with what is no code",
+     [](Desk& desk) {
+         desk.press("header.practice");
+         enter(desk, "practice.code", "0K3FQ-07H");
+         desk.press("practice.start");
+     }},
+    {"codes for a class",
+     [](Desk& desk) {
+         desk.press("practice.to_codes");
+         desk.choose("codes.release", "by_word");
+         enter(desk, "codes.seed", "none");
+     }},
+    {"codes without a number of students", [](Desk& desk) { enter(desk, "codes.students", "1000"); }},
+    {"bench of a practice run by word",
+     [](Desk& desk) { start_practice(desk, Release::by_word, Difficulty::hard); }},
+    {"practice run by word",
+     [](Desk& desk) {
+         desk.press("practice.to_check");
+         enter(desk, "answers.word.away", "lalala");
+         desk.press("answers.show");
+     }},
+    {"bench of a practice run, the meniscus enlarged",
+     [](Desk& desk) {
+         start_practice(desk, Release::at_once, Difficulty::usual);
+         desk.focus("bench.scale_reading");
+         desk.settle();
+         desk.press("practice.larger");
+     }},
+    {"practice run with readings missing", [](Desk& desk) { desk.press("practice.to_check"); }},
+    {"practice run after an attempt",
+     [](Desk& desk) {
+         start_practice(desk, Release::after_attempt, Difficulty::hard);
+         enter(desk, "bench.temperature", "21.3");
+         desk.press("practice.to_check");
+         for (int run = 0; desk.find("practice.run." + std::to_string(run)) != nullptr || run == 0; ++run) {
+             if (run > 0) desk.press("practice.run." + std::to_string(run));
+             enter(desk, "answers.molar_volume.away", "22.4");
+             desk.press("answers.show");
+         }
+     }},
+    {"practice run with the mishap said", [](Desk& desk) { desk.choose("practice.mishap", "gas_warm"); }},
     {"records with a long name",
      [](Desk& desk) {
          desk.press("header.record");

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <algorithm>
 #include <memory>
 #include <optional>
 #include <string>
@@ -181,6 +182,10 @@ public:
     /// The instrument shown on the bench: of the reading at hand, or of the one before.
     const Dial* dial_at_hand() const;
     void zoom_dial(int by);
+    /// Where that instrument is drawn on a narrow page: it is brought into view when another reading was gone to.
+    void dial_is_at(float top);
+    /// How far a column whose top is at `top` has to move down to stay in sight.
+    float follow(float top) const { return practice_ ? std::max(0.0f, scroll_y_ - top) : 0; }
     void start_practice();
     /// Readings of the run at hand that have an instrument and no text.
     std::vector<Field> unread_dials() const;

@@ -103,7 +103,14 @@ void App::look_at_dial(const std::string& key) {
     const ControlField control = field_of_control(key);
     // The text field alone: the page must not move below a button that is being pressed.
     const bool text = control.part == ControlPart::text && !is_choice(control.field);
-    if (text && practice_ && dial_for(*practice_, run_, control.field)) practice_desk_.looked_at = control.field;
+    if (!text || !practice_ || !dial_for(*practice_, run_, control.field)) return;
+    practice_desk_.looked_at = control.field;
+    practice_desk_.to_be_seen = true;
+}
+
+void App::dial_is_at(float top) {
+    if (practice_desk_.to_be_seen && top < scroll_y_) platform::scroll_to(static_cast<double>(top) - 8);
+    practice_desk_.to_be_seen = false;
 }
 
 void App::zoom_dial(int by) {

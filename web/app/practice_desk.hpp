@@ -17,6 +17,7 @@ struct PracticeDesk {
     bool word_refused = false;
     DialZoom zoom = DialZoom::around;
     Field looked_at = Field::count;  ///< the reading whose instrument was looked at last
+    bool to_be_seen = false;         ///< another one was gone to
 
     // The teacher's side
     PracticeSettings made;  ///< of the class

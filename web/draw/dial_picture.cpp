@@ -188,7 +188,8 @@ Picture draw_round(const Dial& dial, const DialLook& look, float width, float he
                      Anchor::middle);
     }
     // The pivot may lie below the picture.
-    const float reach = look.zoom == DialZoom::whole ? round.radius : std::min(round.radius, height - 50);
+    const float top = round.centre.y - round.radius;
+    const float reach = look.zoom == DialZoom::whole ? round.radius : std::min(round.radius, height - 28 - top);
     picture.line(point(dial.position, round.radius - reach), point(dial.position, round.radius - 1), Ink::copper, 2);
     if (look.zoom == DialZoom::whole) {
         picture.area(arc(round.centre, 6, 6, 0, static_cast<float>(2 * half_turn), 24), Ink::copper);
@@ -257,7 +258,7 @@ DialArc dial_arc(DialZoom zoom, float width, float height) {
         arc.centre = {width / 2, height / 2 + 8};
     } else {
         arc.radius = (width - 2 * outside) / (2 * static_cast<float>(std::sin(half)));
-        arc.centre = {width / 2, outside + arc.radius};
+        arc.centre = {width / 2, std::max(outside, height * 0.25f) + arc.radius};
     }
     arc.low_angle = -half_turn / 2 - half;
     arc.high_angle = -half_turn / 2 + half;

@@ -82,7 +82,9 @@ void wide(App& app, Ui& ui, float top) {
     ui.rule({readings, top}, {readings, bottom + 2000});
     ui.rule({readings + tube, top}, {readings + tube, bottom + 2000});
     const float left = draw_readings(app, ui, {20, top + 2, readings - 40, 0}, false);
-    draw_tube_column(app, ui, {readings + 14, top + 10, tube - 28, bottom - top - 16}, 0, true);
+    // The instrument of a reading far down stays in sight, no further down than the readings go.
+    const float down = std::min(app.follow(top), std::max(0.0f, left - (bottom - top)));
+    draw_tube_column(app, ui, {readings + 14, top + 10 + down, tube - 28, bottom - top - 16}, 0, true);
     const float x = readings + tube + 28;
     const float width = ui.width() - x - 24;
     const float banner = example_banner(app, ui, {x - 12, top + 8, width + 24, 0}, 12);
@@ -94,9 +96,11 @@ void middle(App& app, Ui& ui, float top) {
     const float margin = 20;
     const float column = std::min(452.0f, (ui.width() - 3 * margin) * 0.58f);
     const float tall = draw_readings(app, ui, {margin, top + 6, column, 0}, false);
+    constexpr float with_hints = 760;  ///< height of the tube's column
+    const float down = std::min(app.follow(top), std::max(0.0f, tall - with_hints));
     const float tube = draw_tube_column(
-        app, ui, {2 * margin + column, top + 12, ui.width() - 3 * margin - column, 0}, 480, true);
-    draw_results(app, ui, {margin, top + std::max(tall, tube) + 28, ui.width() - 2 * margin, 0});
+        app, ui, {2 * margin + column, top + 12 + down, ui.width() - 3 * margin - column, 0}, 480, true);
+    draw_results(app, ui, {margin, top + std::max(tall, tube + down) + 28, ui.width() - 2 * margin, 0});
 }
 
 void narrow(App& app, Ui& ui, float top) {

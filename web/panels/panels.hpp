@@ -54,7 +54,8 @@ void draw_conventions_page(App& app, Ui& ui, float top);
 void draw_practice_page(App& app, Ui& ui, float top);
 /// Codes of practice runs for a class, and their key.
 void draw_codes_page(App& app, Ui& ui, float top);
-/// The instrument of the reading at hand, `height` px tall, with what enlarges it; returns the height taken.
+/// The instrument of the reading at hand, `height` px tall with what enlarges it, less where it shows digits; returns the
+/// height taken, at least `area.h`.
 float draw_dial_at_hand(App& app, Ui& ui, Rect area, float height);
 /// The working enlarged for a class; takes the whole page.
 void draw_projector_page(App& app, Ui& ui);

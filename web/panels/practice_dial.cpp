@@ -1,5 +1,6 @@
 // The instrument that the reading at hand is read from, in a practice run.
 
+#include <algorithm>
 #include <cmath>
 
 #include "web/app/app.hpp"
@@ -38,12 +39,13 @@ float draw_dial_at_hand(App& app, Ui& ui, Rect area, float height) {
         app.say(Message{"practice.read"}.text("reading", app.say("field." + std::string(name_of(dial->field)))));
     y += ui.text("practice.read", {area.x, y, area.w, 0}, words, type) + 4;
     const bool zooms = !shows_digits(dial->kind);
-    const float bottom = area.y + height - tall - 6;
+    constexpr float display = 136;
+    const float bottom = zooms ? area.y + height - tall - 6 : y + display;
     const float width = std::min(area.w, most_width);
     const Picture picture = draw_dial(*dial, look_of(app, *dial), width, bottom - y, ui.measure());
     const float left = area.x + std::round((area.w - width) / 2);
-    ui.frame({left, y, width, bottom - y}, Ink::line, 1, 4);
     ui.picture("practice.dial", {left, y}, picture);
+    ui.frame({left, y, width, bottom - y}, Ink::line);
     if (zooms) {
         Flow flow(area.x, bottom + 6, area.w, tall, 8);
         const int zoom = static_cast<int>(app.practice_desk().zoom);
@@ -59,7 +61,7 @@ float draw_dial_at_hand(App& app, Ui& ui, Rect area, float height) {
         press("practice.larger", 1);
         press("practice.smaller", -1);
     }
-    return height;
+    return std::max(area.h, (zooms ? bottom + 6 + tall : bottom) - area.y);
 }
 
 }  // namespace overwater

@@ -66,7 +66,10 @@ void ReadingsRows::typed(Field field) {
     const std::string key = key_of_control(field);
     // On a narrow page the instrument stands above the reading that is taken from it.
     constexpr float dial_height = 300;
-    if (hints_ && dial_of(field)) y_ += draw_dial_at_hand(app_, ui_, {area_.x, y_ + 4, area_.w, 0}, dial_height) + 10;
+    if (hints_ && dial_of(field)) {
+        app_.dial_is_at(y_);
+        y_ += draw_dial_at_hand(app_, ui_, {area_.x, y_ + 4, area_.w, 0}, dial_height) + 10;
+    }
     const ReadingDoubt words = reading_doubt(app_, field);
     const float tall = label(field, words.number.empty() || beside(words.number) ? 0 : below_label);
     const Rect box{area_.x + label_width_, y_ + (tall - field_height_) / 2, field_width_, field_height_};

@@ -155,7 +155,7 @@ float draw_tube_column(App& app, Ui& ui, Rect area, float picture_height, bool w
     const float hints = with_hint ? height_of_hints(app, ui, area.w) + 8 : 0;
     const float tall = picture_height > 0 ? picture_height : area.h - cautions - hints - 10;
     if (app.practice() != nullptr) {
-        y += draw_dial_at_hand(app, ui, {area.x, y, area.w, 0}, tall) + 8;
+        y += draw_dial_at_hand(app, ui, {area.x, y, area.w, tall}, tall) + 8;
     } else if (question) {
         y += draw_closed_end_question(app, ui, {area.x, y, area.w, 0}) + 8;
     } else {
