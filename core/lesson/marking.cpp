@@ -1,0 +1,297 @@
+#include "core/lesson/marking.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+
+#include "core/explain/working.hpp"
+#include "core/result/evaluate.hpp"
+
+namespace overwater {
+
+namespace {
+
+constexpr Output chain[]{Output::gas_volume,         Output::water_vapour_pressure, Output::dry_gas_pressure,
+                         Output::amount_of_metal,    Output::amount_of_gas,         Output::volume_at_standard,
+                         Output::molar_volume_standard};
+constexpr Output chain_as_collected[]{Output::gas_volume, Output::amount_of_metal, Output::amount_of_gas,
+                                      Output::molar_volume_bench};
+
+const Answer* answer_to(const std::vector<Answer>& answers, std::string_view step) {
+    for (const Answer& answer : answers) {
+        if (answer.step == step) return &answer;
+    }
+    return nullptr;
+}
+
+Output last_output(const Record& record) {
+    return record.conventions.conversion == Conventions::Conversion::none ? Output::molar_volume_bench
+                                                                          : Output::molar_volume_standard;
+}
+
+bool counts(const Run& run) { return run.left_out.empty(); }
+
+/// One run on the sheet: what its readings give, and what the student had of it so far.
+struct MarkedRun {
+    Assessment right;
+    Outcome<double> own;  ///< `ready`: stated by the student
+    std::vector<WorkingStep> working;
+};
+
+class Marker {
+public:
+    Marker(const Record& record, const MarkingRules& rules) : record_(record), rules_(rules) {
+        for (std::size_t i = 0; i < record.runs.size(); ++i) {
+            MarkedRun run{assess(read_all([&](Field field) -> const Entry& { return entry_for(record, i, field); }),
+                                 record.conventions),
+                          {},
+                          {}};
+            run.working = Working(run.right, record.conventions).steps();
+            runs_.push_back(std::move(run));
+        }
+    }
+
+    MarkedSheet mark() {
+        MarkedSheet sheet;
+        for (const SheetStep& step : sheet_steps(record_)) sheet.steps.push_back(marked(step));
+        add_points(sheet);
+        return sheet;
+    }
+
+private:
+    MarkedStep marked(const SheetStep& step) {
+        MarkedStep out;
+        out.step = step;
+        out.unit = unit_of(step.output);
+        const bool of_sheet = step.run < 0;
+        const auto& answers =
+            of_sheet ? record_.answers : record_.runs[static_cast<std::size_t>(step.run)].answers;
+        const Answer* answer = answer_to(answers, step_name(step));
+        if (answer != nullptr) out.answer = read_answer(step.output, answer->text, answer->unit);
+        if (of_sheet) {
+            judge_sheet_step(out);
+        } else {
+            judge_run_step(out, runs_[static_cast<std::size_t>(step.run)]);
+        }
+        return out;
+    }
+
+    /// Blank and unreadable answers are not judged; neither is what cannot be worked out.
+    static bool settled_without_judging(MarkedStep& out, bool known) {
+        if (!known) {
+            out.judgement = Judgement::not_known;
+        } else if (out.answer.number.state == NumberText::State::not_a_number) {
+            out.judgement = Judgement::no_number;
+        } else if (!out.answer.value) {
+            out.judgement = Judgement::blank;
+        } else {
+            return false;
+        }
+        return true;
+    }
+
+    void judge_run_step(MarkedStep& out, MarkedRun& run) {
+        const Output output = out.step.output;
+        const bool known = run.right.has(output);
+        if (known) out.right = run.right.outcome[output];
+        out.expected = out.right;
+        if (known) out.expected = evaluate(run.right.measured, Method{}, run.right.outcome.ready - run.own.ready,
+                                           run.own)[output];
+        show_as(out, run);
+        if (settled_without_judging(out, known)) return;
+        const RouteBands by_readings = route_bands(run.right);
+        const RouteBands by_own = route_bands(run.right, run.own);
+        judge(out, as_a_step(output, by_readings[output]), as_a_step(output, by_own[output]), out.right, out.expected);
+        if (out.judgement == Judgement::not_right) {
+            const StatedValue stated[]{*out.answer.value};
+            out.finding = find_slips(run.right, stated, run.own);
+        }
+        run.own.put(output, out.answer.value->si);
+    }
+
+    /// Right by the readings, or for what the student had before; else in another unit; else not.
+    void judge(MarkedStep& out, const Band& right_band, const Band& own_band, double right, double expected) const {
+        const auto fits = [&](const StatedValue& value, const Band& band, double exact) {
+            const double off = std::fabs(value.si - exact);
+            return is_right(value, band) || off <= value.half_unit * (1 + 1e-9) ||
+                   off <= rules_.tolerance * std::fabs(exact);
+        };
+        const auto judged = [&](const StatedValue& value) {
+            const bool follows = fits(value, own_band, expected);
+            if (fits(value, right_band, right)) {
+                out.does_not_follow = !follows;
+                return Judgement::right;
+            }
+            return follows ? Judgement::carried_forward : Judgement::not_right;
+        };
+        out.unit_missing = !out.answer.unit_given;
+        out.judgement = judged(*out.answer.value);
+        if (out.judgement != Judgement::not_right) return;
+        const NumberText& number = out.answer.number;
+        for (const UnitId other : units_of(info(out.answer.unit).measure)) {
+            StatedValue value = *out.answer.value;
+            value.si = to_base(number.value, other);
+            value.half_unit = 0.5 * difference_to_base(std::pow(10.0, number.last_place), other);
+            const Judgement there = judged(value);
+            if (there == Judgement::not_right) continue;
+            // The number is the right one, only its unit is not: what follows goes on with the quantity meant.
+            out.judgement = there;
+            out.unit_wrong = !out.unit_missing;
+            out.answer.value = value;
+            return;
+        }
+        out.does_not_follow = false;
+    }
+
+    void show_as(MarkedStep& out, const MarkedRun& run) const {
+        for (const WorkingStep& step : run.working) {
+            if (step.output != out.step.output) continue;
+            out.unit = step.unit;
+            out.decimals = step.decimals;
+            if (out.answer.value && step.figures < 15) {
+                const int off = out.answer.number.figures - step.figures;
+                if (std::abs(off) > rules_.spare_figures) out.figures_off = off;
+            }
+        }
+    }
+
+    /// Mean and percent error come of the molar volumes that the student had, and where one is blank of the right one.
+    void judge_sheet_step(MarkedStep& out) {
+        const Output last = last_output(record_);
+        std::vector<double> right;
+        std::vector<double> own;
+        Band band{0, 0};
+        Band own_band{0, 0};
+        for (std::size_t i = 0; i < runs_.size(); ++i) {
+            const MarkedRun& run = runs_[i];
+            if (!counts(record_.runs[i]) || !run.right.has(last)) continue;
+            right.push_back(run.right.outcome[last]);
+            own.push_back(run.own.ready.has(last) ? run.own[last] : right.back());
+            const Band here = route_bands(run.right)[last];
+            const Band there = run.own.ready.has(last) ? Band{own.back(), own.back()} : here;
+            band = {band.low + here.low, band.high + here.high};
+            own_band = {own_band.low + there.low, own_band.high + there.high};
+        }
+        if (right.empty()) {
+            settled_without_judging(out, false);
+            return;
+        }
+        const auto count = static_cast<double>(right.size());
+        if (out.step.mean) take_ratio_of_totals(band, right);
+        band = {band.low / count, band.high / count};
+        own_band = {own_band.low / count, own_band.high / count};
+        double exact = mean_of(right);
+        double expected = own_mean_ ? *own_mean_ : mean_of(own);
+        if (own_mean_) own_band = {expected, expected};
+        show_as(out, runs_.front());
+        if (!out.step.mean) {
+            band = compared(band);
+            own_band = compared(own_band);
+            exact = percent_error_of(exact);
+            expected = percent_error_of(expected);
+        }
+        out.right = exact;
+        out.expected = expected;
+        if (settled_without_judging(out, runs_.front().right.has(out.step.output))) return;
+        if (!out.step.mean && record_.conventions.percent_error == Conventions::PercentError::magnitude) {
+            out.answer.value->si = std::copysign(out.answer.value->si, expected);
+        }
+        judge(out, band, own_band, exact, expected);
+        if (out.judgement == Judgement::not_right) explain_sheet_step(out, own);
+        if (out.step.mean) own_mean_ = out.answer.value->si;
+    }
+
+    /// All volumes over all amounts is a mean too, weighted by the amounts: an accepted way.
+    void take_ratio_of_totals(Band& sums, const std::vector<double>& values) const {
+        double weighted = 0;
+        double weights = 0;
+        std::size_t k = 0;
+        for (std::size_t i = 0; i < runs_.size(); ++i) {
+            const Assessment& run = runs_[i].right;
+            if (!counts(record_.runs[i]) || !run.has(last_output(record_))) continue;
+            weighted += values[k++] * run.outcome[Output::amount_of_gas];
+            weights += run.outcome[Output::amount_of_gas];
+        }
+        const double moved = static_cast<double>(values.size()) * (weighted / weights - mean_of(values));
+        sums.low += std::min(moved, 0.0);
+        sums.high += std::max(moved, 0.0);
+    }
+
+    void explain_sheet_step(MarkedStep& out, std::vector<double> values) {
+        const StatedValue& stated = *out.answer.value;
+        if (!out.step.mean) {
+            Outcome<double> before;
+            before.put(last_output(record_), out_of_mean(values));
+            const StatedValue answers[]{stated};
+            out.finding = find_slips(runs_.front().right, answers, before);
+            for (double& value : values) value = percent_error_of(value);
+        }
+        if (values.size() > 1) out.mean_slip = mean_slip_of(values, stated.si, stated.half_unit);
+    }
+    double out_of_mean(const std::vector<double>& values) const { return own_mean_ ? *own_mean_ : mean_of(values); }
+
+    double percent_error_of(double molar_volume) const {
+        const Assessment& run = runs_.front().right;
+        Outcome<double> known;
+        known.put(last_output(record_), molar_volume);
+        return evaluate(run.measured, Method{}, run.outcome.ready - known.ready, known)[Output::percent_error];
+    }
+    /// With the accepted value as each class has it.
+    Band compared(Band found) const {
+        const Assessment& run = runs_.front().right;
+        Band reached{HUGE_VAL, -HUGE_VAL};
+        for (const double end : {found.low, found.high}) {
+            Outcome<double> known;
+            known.put(last_output(record_), end);
+            const Band band = route_bands(run, known)[Output::percent_error];
+            reached = {std::min(reached.low, band.low), std::max(reached.high, band.high)};
+        }
+        return reached;
+    }
+
+    void add_points(MarkedSheet& sheet) const {
+        for (MarkedStep& step : sheet.steps) {
+            if (step.judgement == Judgement::not_known) continue;
+            sheet.most_points += rules_.points_per_step;
+            if (step.judgement == Judgement::right) step.points = rules_.points_per_step;
+            if (step.judgement == Judgement::carried_forward) step.points = rules_.points_carried;
+            sheet.points += step.points;
+            sheet.unit_cost = sheet.unit_cost || step.unit_missing || step.unit_wrong;
+            sheet.figures_cost = sheet.figures_cost || step.figures_off != 0;
+        }
+        if (sheet.unit_cost) sheet.points -= rules_.points_off_unit;
+        if (sheet.figures_cost) sheet.points -= rules_.points_off_figures;
+        sheet.points = std::max(sheet.points, 0.0);
+    }
+
+    const Record& record_;
+    const MarkingRules& rules_;
+    std::vector<MarkedRun> runs_;
+    std::optional<double> own_mean_;
+};
+
+}  // namespace
+
+std::vector<SheetStep> sheet_steps(const Record& record) {
+    std::vector<SheetStep> steps;
+    const bool converted = last_output(record) == Output::molar_volume_standard;
+    const std::span<const Output> outputs =
+        converted ? std::span<const Output>(chain) : std::span<const Output>(chain_as_collected);
+    for (std::size_t i = 0; i < record.runs.size(); ++i) {
+        for (const Output output : outputs) {
+            const bool vapour = output == Output::water_vapour_pressure;
+            if (vapour && record.conventions.vapour == Conventions::Vapour::not_subtracted) continue;
+            steps.push_back({output, static_cast<int>(i), false});
+        }
+    }
+    const auto counted = std::count_if(record.runs.begin(), record.runs.end(), counts);
+    if (counted > 1) steps.push_back({last_output(record), -1, true});
+    steps.push_back({Output::percent_error, -1, false});
+    return steps;
+}
+
+std::string_view step_name(const SheetStep& step) { return step.mean ? "mean" : name_of(step.output); }
+
+MarkedSheet mark_sheet(const Record& record, const MarkingRules& rules) { return Marker(record, rules).mark(); }
+
+}  // namespace overwater

@@ -1,0 +1,26 @@
+#pragma once
+
+#include <cstdint>
+#include <span>
+
+#include "core/lesson/route_band.hpp"
+
+namespace overwater {
+
+/// How a mean of several runs comes out wrong.
+enum class MeanSlip : std::uint8_t {
+    none,
+    not_divided,      ///< the sum
+    divided_by_more,  ///< by one run too many
+    one_left_out,     ///< the mean of all but one run, without a word
+    one_run_alone,    ///< the result of one run
+    percent_averaged  ///< the runs' percent errors without their signs
+};
+
+/// What gives `value`, within `half_unit`, from the values that should have been averaged. Two values or more.
+MeanSlip mean_slip_of(std::span<const double> values, double value, double half_unit);
+
+/// The mean of the ratios, and of other accepted ways: ratio of totals (mean volume over mean amount).
+double mean_of(std::span<const double> values);
+
+}  // namespace overwater
