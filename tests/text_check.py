@@ -300,6 +300,7 @@ def families(sources):
                                      ("doubt.from.", sources.names("doubt_from_names"), True),
                                      ("gap.plausible.", sources.names("plausibility_names"), True),
                                      ("codes.difficulty.", sources.names("difficulty_names"), True),
+                                     ("codes.bench.", sources.names("difficulty_names"), True),
                                      ("codes.release.", sources.names("release_names"), True),
                                      ("codes.vapour.", sources.names("practice_vapour_names"), True),
                                      ("doubt.kind.", sources.names("doubt_kind_names"), False),

@@ -94,6 +94,7 @@ private:
 
     void choices() {
         choice("codes.difficulty", "codes.difficulty", difficulty_names, name_of(made_.difficulty));
+        paragraph("codes.bench", app_.say("codes.bench." + std::string(name_of(made_.difficulty))), soft, 8);
         choice("codes.release", "codes.release", release_names, name_of(made_.release));
         choice("codes.standard", "conventions.standard", standard_conditions_names,
                standard_conditions_names[static_cast<std::size_t>(made_.standard)]);
