@@ -134,6 +134,23 @@ TEST_CASE("The instrument shown is that of the reading at hand; its description 
     }
 }
 
+TEST_CASE("Every instrument of a run has its field on the bench") {
+    new_world();
+    Desk desk;
+    for (int seed = 1; seed <= 12; ++seed) {
+        PracticeSettings settings = settings_with(Release::at_once, false, seed % 3 == 0 ? Difficulty::usual : Difficulty::hard);
+        settings.seed = seed;
+        const PracticeRun practice = practice_run(settings);
+        start(desk, settings);
+        for (std::size_t run = 0; run < practice.record.runs.size(); ++run) {
+            if (run > 0) desk.press("runs." + std::to_string(run));
+            read_all_dials(desk, practice, run);
+            CHECK(desk.app().unread_dials().empty());
+            CHECK(desk.app().assessment().has(Output::molar_volume_standard));
+        }
+    }
+}
+
 TEST_CASE("Larger and Smaller stop at their ends") {
     new_world();
     Desk desk;

@@ -208,7 +208,7 @@ Picture draw_digits(const Dial& dial, const DialLook& look, float width, float h
     const bool balance = dial.kind == DialKind::balance_display;
     const float wide = std::min(width - 8, 300.0f);
     const float left = (width - wide) / 2;
-    const float top = std::max(4.0f, height / 2 - 64);
+    const float top = std::max(4.0f, (height - 112) / 2);
     picture.framed_box({left, top}, {left + wide, top + 112}, Ink::field_edge, balance ? 3.0f : 1.0f,
                        balance ? 10.0f : 0.0f);
     float size = 15;

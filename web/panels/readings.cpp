@@ -158,8 +158,11 @@ private:
         return chosen.empty() ? "weighed" : chosen;
     }
 
-    /// Whether anything was put down for a reading that is not asked of everybody.
-    bool there(Field field) const { return !app_.entry(field).text.empty(); }
+    /// Whether anything was put down for a reading that is not asked of everybody, or a practice run asks for it.
+    bool there(Field field) const {
+        const bool has_dial = app_.practice() != nullptr && dial_for(*app_.practice(), app_.run(), field) != nullptr;
+        return has_dial || !app_.entry(field).text.empty();
+    }
 
     /// A heading; at its right a remark, or what of the group is chosen, to be pressed for more, and before it the button
     /// for another run where asked. Returns whether the further readings of the group are shown.
