@@ -34,6 +34,7 @@ bool counts(const Run& run) { return run.left_out.empty(); }
 /// One run on the sheet: what its readings give, and what the student had of it so far.
 struct MarkedRun {
     Assessment right;
+    RouteBands bands;     ///< by the readings alone
     Outcome<double> own;  ///< `ready`: stated by the student
     std::vector<WorkingStep> working;
 };
@@ -45,7 +46,9 @@ public:
             MarkedRun run{assess(read_all([&](Field field) -> const Entry& { return entry_for(record, i, field); }),
                                  record.conventions),
                           {},
+                          {},
                           {}};
+            run.bands = route_bands(run.right);
             run.working = Working(run.right, record.conventions).steps();
             runs_.push_back(std::move(run));
         }
@@ -99,9 +102,8 @@ private:
                                            run.own)[output];
         show_as(out, run);
         if (settled_without_judging(out, known)) return;
-        const RouteBands by_readings = route_bands(run.right);
         const RouteBands by_own = route_bands(run.right, run.own);
-        judge(out, as_a_step(output, by_readings[output]), as_a_step(output, by_own[output]), out.right, out.expected);
+        judge(out, as_a_step(output, run.bands[output]), as_a_step(output, by_own[output]), out.right, out.expected);
         if (out.judgement == Judgement::not_right) {
             const StatedValue stated[]{*out.answer.value};
             out.finding = find_slips(run.right, stated, run.own);
@@ -167,7 +169,7 @@ private:
             if (!counts(record_.runs[i]) || !run.right.has(last)) continue;
             right.push_back(run.right.outcome[last]);
             own.push_back(run.own.ready.has(last) ? run.own[last] : right.back());
-            const Band here = route_bands(run.right)[last];
+            const Band here = run.bands[last];
             const Band there = run.own.ready.has(last) ? Band{own.back(), own.back()} : here;
             band = {band.low + here.low, band.high + here.high};
             own_band = {own_band.low + there.low, own_band.high + there.high};

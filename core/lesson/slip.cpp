@@ -73,12 +73,6 @@ bool SlipSet::add(SlipIndex slip) {
     return true;
 }
 
-void make_slip(Method& method, SlipIndex slip) {
-    const Slip& made = slip_table[slip];
-    // Each way is one byte: its place in the method is the slip's axis.
-    reinterpret_cast<unsigned char*>(&method)[made.axis] = made.value;
-}
-
 Method method_of(const SlipSet& slips) {
     Method method;
     for (std::uint8_t i = 0; i < slips.count; ++i) make_slip(method, slips.slips[i]);

@@ -51,8 +51,10 @@ struct SlipSet {
     friend bool operator==(const SlipSet&, const SlipSet&) = default;
 };
 
-/// Makes the slip in `method`.
-void make_slip(Method& method, SlipIndex slip);
+/// Makes the slip in `method`: each way is one byte, its place in the method is the slip's axis.
+inline void make_slip(Method& method, SlipIndex slip) {
+    reinterpret_cast<unsigned char*>(&method)[slip_table[slip].axis] = slip_table[slip].value;
+}
 Method method_of(const SlipSet& slips);
 
 /// Whether the slip can be made in a run of this kind and would change something: an end space can be forgotten only

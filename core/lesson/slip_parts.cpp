@@ -42,29 +42,26 @@ SlipParts::SlipParts(const Assessment& run, const Outcome<double>& carried) : ru
                                  Output::water_vapour_pressure, Output::column_pressure});
     part(SlipPart::amount).computed = there({Output::mass, Output::amount_of_metal});
     hand_on(SlipPart::amount, {Output::mass, Output::amount_of_metal});
-    known_ = carried;
 }
 
 void SlipParts::want(OutputSet outputs) {
     // What each of the last steps needs of the others.
     OutputSet last = set_of({Output::absolute_temperature, Output::compression_factor,
                              Output::standard_compression_factor, Output::gas_volume, Output::amount_of_acid,
-                             Output::amount_of_gas, Output::molar_volume_bench, Output::molar_volume_standard,
-                             Output::accepted_value});
+                             Output::amount_of_gas});
+    const bool of_metal = outputs.has(Output::amount_by_volume) || outputs.has(Output::molar_mass_found) ||
+                          outputs.has(Output::purity_found);
+    const bool compared = outputs.has(Output::accepted_value) || outputs.has(Output::percent_error) || of_metal;
     for (std::size_t i = 0; i < output_count; ++i) {
         const auto output = static_cast<Output>(i);
-        if (outputs.has(output)) last.add(output);
+        const bool between = (of_metal && (output == Output::volume_at_standard || output == Output::amount_by_volume)) ||
+                             (compared && (output == Output::molar_volume_bench || output == Output::accepted_value ||
+                                           output == Output::molar_volume_standard));
+        if (between || outputs.has(output)) last.add(output);
     }
-    if (outputs.has(Output::amount_by_volume) || outputs.has(Output::molar_mass_found) ||
-        outputs.has(Output::purity_found)) {
-        last.add(Output::volume_at_standard);
-        last.add(Output::amount_by_volume);
-    }
-    const bool compared = outputs.has(Output::accepted_value) || outputs.has(Output::percent_error) ||
-                          last.has(Output::amount_by_volume);
     if (!compared) parts_[static_cast<std::size_t>(SlipPart::comparison)].slips.clear();
     last_ = OutputSet{};
-    OutputSet settled = known_.ready;
+    OutputSet settled = carried_.ready;
     for (const Part& part : parts_) {
         for (std::size_t i = 0; i < output_count; ++i) {
             if (part.computed.has(static_cast<Output>(i))) settled.add(static_cast<Output>(i));

@@ -36,10 +36,14 @@ public:
         each_set(own.slips, {}, 0, keep);
     }
 
-    /// Calls `offer(slips, outcome)` for all combinations of `count` slips.
+    /// Calls `offer(outcome, slips)` for all combinations of `count` slips; `slips()` says which. One model is run again
+    /// and again: only what a combination changes is put into it.
     template <class Offer>
     void combine(int count, Offer offer) {
-        combine_from(0, count, SlipSet{}, Method{}, known_, offer);
+        Method method;
+        Model<double> model(run_.measured, method, last_, carried_);
+        Chosen chosen;
+        combine_from(0, count, chosen, method, model, offer);
     }
 
 private:
@@ -65,26 +69,34 @@ private:
         }
     }
 
+    /// One combination of each part.
+    struct Chosen {
+        std::array<const Combination*, slip_part_count> made{};
+        SlipSet slips() const {
+            SlipSet all;
+            for (const Combination* one : made) {
+                for (std::uint8_t i = 0; i < one->slips.count; ++i) all.slips[all.count++] = one->slips.slips[i];
+            }
+            return all;
+        }
+    };
+
     template <class Offer>
-    void combine_from(std::size_t part, int left, const SlipSet& slips, const Method& method,
-                      const Outcome<double>& known, Offer& offer) {
+    void combine_from(std::size_t part, int left, Chosen& chosen, Method& method, Model<double>& model, Offer& offer) {
         if (part == slip_part_count) {
-            if (left == 0) offer(slips, evaluate(run_.measured, method, last_, known));
+            offer(model.run(), [&chosen] { return chosen.slips(); });
             return;
         }
         const Part& own = parts_[part];
-        const int least = part + 1 == slip_part_count ? left : 0;
-        for (int here = least; here <= left; ++here) {
+        const Method before = method;
+        const std::size_t handed_on = own.handed_on.size();
+        for (int here = part + 1 == slip_part_count ? left : 0; here <= left; ++here) {
             for (const Combination& made : own.made[static_cast<std::size_t>(here)]) {
-                SlipSet all = slips;
-                Method way = method;
-                for (std::uint8_t i = 0; i < made.slips.count; ++i) {
-                    all.slips[all.count++] = made.slips.slips[i];
-                    make_slip(way, made.slips.slips[i]);
-                }
-                Outcome<double> next = known;
-                for (std::size_t i = 0; i < own.handed_on.size(); ++i) next.put(own.handed_on[i], made.values[i]);
-                combine_from(part + 1, left - here, all, way, next, offer);
+                chosen.made[part] = &made;
+                for (std::uint8_t i = 0; i < made.slips.count; ++i) make_slip(method, made.slips.slips[i]);
+                for (std::size_t i = 0; i < handed_on; ++i) model.take(own.handed_on[i], made.values[i]);
+                combine_from(part + 1, left - here, chosen, method, model, offer);
+                method = before;
             }
         }
     }
@@ -92,7 +104,6 @@ private:
     const Assessment& run_;
     const Outcome<double>& carried_;
     std::array<Part, slip_part_count> parts_;
-    Outcome<double> known_;  ///< what no slip changes
     OutputSet last_;         ///< what the last steps compute
 };
 

@@ -57,7 +57,10 @@ public:
                         [this](const Outcome<double>& outcome, OutputSet known) { return agrees(outcome, known); });
         }
         for (int count = 1; count <= 3; ++count) {
-            parts_.combine(count, [&](const SlipSet& slips, const Outcome<double>& outcome) { offer(slips, outcome); });
+            parts_.combine(count, [&](const Outcome<double>& outcome, auto slips) {
+                // Three slips have to give the very digits; nearly all combinations are done with here.
+                if (count < 3 || agrees_exactly(outcome)) offer(slips(), outcome);
+            });
         }
         rank();
         finding.kind = found_.empty() ? SlipFinding::Kind::unexplained : SlipFinding::Kind::explained;
@@ -97,6 +100,14 @@ private:
             if (known.has(answer.output) && distance(answer, outcome[answer.output]).by_routes > 1 + 1e-9) return false;
         }
         return true;
+    }
+
+    bool agrees_exactly(const Outcome<double>& outcome) const {
+        const StatedValue& asked = answers_.back();
+        const double value = outcome[asked.output];
+        const double off = asked.output == Output::percent_error && magnitude() ? std::fabs(value) - std::fabs(asked.si)
+                                                                                : value - asked.si;
+        return std::fabs(off) <= asked.half_unit * (1 + 1e-9);
     }
 
     double weight_of(const SlipSet& slips, bool exact, const StatedValue& asked) const {

@@ -164,7 +164,35 @@ int place_of_figures(double value, int figures) {
     return rounded(digits, digits.first_place - wanted + 1, Rounding::half_up).first_place - wanted + 1;
 }
 
-double to_figures(double value, int figures) { return round_to_place(value, place_of_figures(value, figures)); }
+namespace {
+
+constexpr double powers_of_ten[]{1e0,  1e1,  1e2,  1e3,  1e4,  1e5,  1e6,  1e7,  1e8,  1e9,  1e10, 1e11,
+                                 1e12, 1e13, 1e14, 1e15, 1e16, 1e17, 1e18, 1e19, 1e20, 1e21, 1e22};
+constexpr int exact_powers = 22;  // greater ones are no doubles
+
+/// `value` rounded to figures by arithmetic, or NaN where its decimal text has to decide: near a tie or a power of ten,
+/// very large or very small. A whole number over an exact power of ten is the double nearest to the decimal text.
+double rounded_by_arithmetic(double value, int figures) {
+    const double size = std::fabs(value);
+    if (!(size > 1e-12 && size < 1e12)) return NAN;
+    const double scale = size < 1 ? size * 1e13 : size;  // 10 to 10^13, or 1 to 10^12
+    int exponent = 0;
+    while (scale >= powers_of_ten[exponent + 1]) ++exponent;
+    if (scale > powers_of_ten[exponent + 1] * (1 - 1e-13) || scale < powers_of_ten[exponent] * (1 + 1e-13)) return NAN;
+    const int place = (size < 1 ? exponent - 13 : exponent) - figures + 1;
+    if (place < -exact_powers) return NAN;
+    const double units = place < 0 ? size * powers_of_ten[-place] : size / powers_of_ten[place];
+    if (!(units < 1e9) || std::fabs(units - std::floor(units) - 0.5) < 1e-5) return NAN;
+    const double whole = std::floor(units + 0.5);
+    return std::copysign(place < 0 ? whole / powers_of_ten[-place] : whole * powers_of_ten[place], value);
+}
+
+}  // namespace
+
+double to_figures(double value, int figures) {
+    const double quick = rounded_by_arithmetic(value, figures);
+    return std::isnan(quick) ? round_to_place(value, place_of_figures(value, figures)) : quick;
+}
 
 double cut_to_figures(double value, int figures) {
     // The place of 15 digits is that of the number itself: rounding to fewer could move it to the next power of ten.

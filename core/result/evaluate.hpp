@@ -24,16 +24,21 @@ public:
 
     /// May be run again once the measured numbers have changed: where many trials are made, nothing is copied.
     const Outcome<Real>& run() {
-        water();
-        pressures();
-        volumes();
-        compressions();
-        amounts();
-        results();
-        comparison();
-        other_results();
+        // Where a few last steps are run again and again, whole groups are left out.
+        const auto any = [this](Output first, Output last) { return out_.ready.meets(OutputSet::span(first, last)); };
+        if (any(Output::absolute_temperature, Output::water_density)) water();
+        if (any(Output::pressure_at_bench, Output::start_dry_pressure)) pressures();
+        if (any(Output::gas_at_end, Output::gas_volume)) volumes();
+        if (any(Output::compression_factor, Output::standard_compression_factor)) compressions();
+        if (any(Output::mass, Output::amount_of_gas)) amounts();
+        if (any(Output::molar_volume_bench, Output::gas_constant)) results();
+        if (any(Output::accepted_value, Output::percent_error)) comparison();
+        if (any(Output::volume_at_standard, Output::purity_found)) other_results();
         return out_;
     }
+
+    /// The value that an output not in `ready` stands at from now on.
+    void take(Output output, const Real& value) { out_.si[static_cast<std::size_t>(output)] = value; }
 
 private:
     using typename Steps::M;

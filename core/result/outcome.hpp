@@ -92,6 +92,13 @@ public:
         a.bits_ &= ~b.bits_;
         return a;
     }
+    /// Every output from `first` to `last`.
+    static constexpr OutputSet span(Output first, Output last) {
+        OutputSet set;
+        set.bits_ = (bit(last) << 1) - bit(first);
+        return set;
+    }
+    constexpr bool meets(OutputSet other) const { return (bits_ & other.bits_) != 0; }
     constexpr std::uint32_t bits() const { return bits_; }
     friend constexpr bool operator==(OutputSet a, OutputSet b) { return a.bits_ == b.bits_; }
 

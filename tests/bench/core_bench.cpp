@@ -12,6 +12,7 @@
 #include <vector>
 
 #include "core/explain/working.hpp"
+#include "core/lesson/slip_search.hpp"
 #include "core/matter/constants.hpp"
 #include "core/result/assess.hpp"
 #include "core/result/budget.hpp"
@@ -100,13 +101,25 @@ int main(int count, char** arguments) {
         sink = sink + evaluate(all.measured, Method{}, all.outcome.ready)[Output::molar_volume_standard];
     });
     measure("one evaluation with all sensitivities", 5000, [&] {
-        sink = sink + evaluate(dual, Method{}, all.outcome.ready)[Output::molar_volume_standard].slope(0);
+        sink = sink + evaluate(dual, RightMethod{}, all.outcome.ready)[Output::molar_volume_standard].slope(0);
     });
     measure("assess: states, checks, value", 2000, [&] {
         sink = sink + assess(readings, conventions).outcome[Output::molar_volume_standard];
     });
     measure("working: traced tree to formulas", 1000, [&] {
         sink = sink + static_cast<double>(Working(all, conventions).steps().size());
+    });
+    // An answer that nothing explains: all single slips, pairs and triples are tried.
+    const StatedValue nothing[]{{Output::molar_volume_standard, -3.1e-3, 5e-6}};
+    measure("all slips, pairs and triples", 5, [&] {
+        sink = sink + static_cast<double>(find_slips(all, nothing).nearest.size());
+    });
+    const StatedValue no_vapour[]{{Output::molar_volume_standard, 23.28e-3, 5e-6}};
+    measure("the slips that give 23.28 L/mol", 5, [&] {
+        sink = sink + static_cast<double>(find_slips(all, no_vapour).explanations.size());
+    });
+    measure("accepted routes' bands", 20, [&] {
+        sink = sink + route_bands(all)[Output::molar_volume_standard].high;
     });
     return 0;
 }

@@ -1,6 +1,7 @@
 #include <doctest/doctest.h>
 
 #include <cmath>
+#include <cstdint>
 #include <limits>
 #include <string>
 
@@ -139,4 +140,36 @@ TEST_CASE("the place of the last significant figure") {
     CHECK(place_of_figures(-0.0390, 3) == -4);
     CHECK(place_of_figures(95974.0, 3) == 2);
     CHECK(place_of_figures(0.0, 3) == -2);
+}
+
+TEST_CASE("numbers as a person writes them down: rounded, cut, with the minus of the power lost") {
+    // Python 3 decimal, quantize with ROUND_HALF_UP and ROUND_DOWN.
+    CHECK(to_figures(0.00165, 1) == 0.002);
+    CHECK(to_figures(0.00158, 1) == 0.002);
+    CHECK(to_figures(2.675, 3) == 2.68);
+    CHECK(to_figures(9.996, 3) == 10.0);
+    CHECK(to_figures(-0.0345, 2) == -0.035);
+    CHECK(to_figures(95974.0, 3) == 96000.0);
+    CHECK(to_figures(0, 3) == 0);
+    CHECK(to_figures(1e-300, 3) == 1e-300);
+    CHECK(to_figures(123456789e12, 3) == 1.23e20);
+    CHECK(cut_to_figures(0.00158, 1) == 0.001);
+    CHECK(cut_to_figures(9.996, 3) == 9.99);
+    CHECK(cut_to_figures(-9.996, 3) == -9.99);
+    CHECK(cut_to_figures(0.002, 1) == 0.002);
+    CHECK(power_without_minus(0.0017) == doctest::Approx(1700).epsilon(1e-14));
+    CHECK(power_without_minus(1.7) == 1.7);
+}
+
+TEST_CASE("rounding by arithmetic gives the double that the decimal text gives") {
+    std::uint64_t state = 1;
+    for (int i = 0; i < 20000; ++i) {
+        state = state * 6364136223846793005u + 1442695040888963407u;
+        const double mantissa = 1.0 + static_cast<double>(state >> 20) * 0x1p-44 * 9.0;
+        const double value = mantissa * std::pow(10.0, static_cast<int>(state % 19) - 9);
+        const int figures = 1 + static_cast<int>((state >> 8) % 6);
+        CAPTURE(value);
+        CAPTURE(figures);
+        REQUIRE(to_figures(value, figures) == round_to_place(value, place_of_figures(value, figures)));
+    }
 }

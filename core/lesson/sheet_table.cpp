@@ -1,0 +1,375 @@
+#include "core/lesson/sheet_table.hpp"
+
+#include <algorithm>
+#include <optional>
+
+#include "core/lesson/marking.hpp"
+#include "core/lesson/practice.hpp"
+#include "core/lesson/text_table.hpp"
+
+namespace overwater {
+
+namespace {
+
+constexpr std::size_t most_columns = 200;
+constexpr std::size_t most_columns_named = 12;
+constexpr std::size_t most_problems = 20;
+
+/// Names are compared without capitals, spaces and the signs between words. Letters beyond ASCII count as they are.
+std::string folded_name(std::string_view words) {
+    std::string out;
+    for (const char c : words) {
+        if (c >= 'A' && c <= 'Z') {
+            out += static_cast<char>(c - 'A' + 'a');
+        } else if (c != ' ' && c != '_' && c != '-' && c != '.' && c != '\n' && c != '\r' && c != '\t') {
+            out += c;
+        }
+    }
+    return out;
+}
+
+struct Column {
+    enum class Kind : std::uint8_t { unknown, group, run, practice_code, reading, answer };
+    Kind kind = Kind::unknown;
+    Field field = Field::count;
+    SheetStep step;
+    UnitId unit = UnitId::none;
+};
+
+constexpr Output answered[]{Output::gas_volume,        Output::water_vapour_pressure, Output::dry_gas_pressure,
+                            Output::amount_of_metal,   Output::amount_of_gas,         Output::volume_at_standard,
+                            Output::molar_volume_bench, Output::molar_volume_standard, Output::percent_error};
+
+Column column_named(std::string_view name) {
+    using Kind = Column::Kind;
+    Column column;
+    if (name == "group") column.kind = Kind::group;
+    if (name == "run") column.kind = Kind::run;
+    if (name == "practice_code") column.kind = Kind::practice_code;
+    if (column.kind != Kind::unknown) return column;
+    column.step.mean = name == "mean";
+    if (column.step.mean) column.step.output = Output::molar_volume_standard;
+    for (const Output output : answered) {
+        if (name == name_of(output)) column.step.output = output;
+    }
+    if (column.step.output != Output::count) {
+        column.kind = Kind::answer;
+        return column;
+    }
+    const auto field = std::find(field_names.begin(), field_names.end(), name);
+    if (field != field_names.end()) {
+        column.kind = Kind::reading;
+        column.field = static_cast<Field>(field - field_names.begin());
+    }
+    return column;
+}
+
+/// The beginning of a cell, whole characters only.
+std::string beginning(const std::string& cell) {
+    std::string out = cell.substr(0, 40);
+    while (out.size() < cell.size() && !out.empty() &&
+           (static_cast<unsigned char>(cell[out.size()]) & 0xc0) == 0x80) {
+        out.pop_back();
+    }
+    return out;
+}
+
+std::optional<int> number_in(std::string_view text, int most) {
+    int value = 0;
+    if (text.empty() || text.size() > 6) return std::nullopt;
+    for (const char c : text) {
+        if (c < '0' || c > '9') return std::nullopt;
+        value = 10 * value + (c - '0');
+    }
+    if (value < 1 || value > most) return std::nullopt;
+    return value;
+}
+
+std::vector<Answer>& answers_in(Record& record, const SheetStep& step, std::size_t run) {
+    const bool of_sheet = step.mean || step.output == Output::percent_error;
+    return of_sheet ? record.answers : record.runs[run].answers;
+}
+
+class SheetsReader {
+public:
+    SheetsReader(const std::vector<ColumnName>& names, const std::vector<ChoiceName>& choices, const Record& open)
+        : names_(names), choices_(choices), open_(open) {}
+
+    ClassTable read(std::string_view text) {
+        if (text.size() > longest_table) {
+            problem("table.too_long");
+            return std::move(out_);
+        }
+        const TextTable table = read_table(text);
+        if (table.rows.size() < 2) {
+            problem(table.rows.empty() ? "table.empty" : "table.header_only");
+            return std::move(out_);
+        }
+        if (table.open_quote) problem("table.open_quote");
+        header(table.rows[0]);
+        for (const Column& column : columns_) {
+            if (column.kind == Column::Kind::answer) out_.asked.push_back(step_name(column.step));
+        }
+        if (out_.asked.empty()) {
+            problem("table.no_answers");
+            return std::move(out_);
+        }
+        for (std::size_t i = 1; i < table.rows.size(); ++i) row(table.rows[i], table.lines[i]);
+        if (left_out_ > 0) tell(Message{"table.too_many"}.count("number", left_out_));
+        if (untold_ > 0) out_.problems.push_back(Message{"table.more_problems"}.count("number", untold_));
+        return std::move(out_);
+    }
+
+private:
+    /// Hostile text has a problem in each of its lines: so many are enough.
+    void tell(Message problem) {
+        if (out_.problems.size() < most_problems) {
+            out_.problems.push_back(std::move(problem));
+        } else {
+            ++untold_;
+        }
+    }
+    void problem(std::string_view key) { tell(Message{key}); }
+    static Message at_line(std::string_view key, std::size_t line) {
+        return Message{key}.count("line", static_cast<long long>(line));
+    }
+
+    void header(const std::vector<std::string>& cells) {
+        std::string unknown;
+        std::size_t count = 0;
+        for (const std::string& cell : cells) {
+            Column column = columns_.size() < most_columns ? column_of(cell) : Column{};
+            // The same column again would overwrite the first.
+            for (const Column& before : columns_) {
+                const bool same = before.kind == column.kind && before.field == column.field && before.step == column.step;
+                if (same && column.kind != Column::Kind::unknown) column = Column{};
+            }
+            columns_.push_back(column);
+            if (column.kind != Column::Kind::unknown || cell.empty()) continue;
+            if (++count > most_columns_named) continue;
+            if (!unknown.empty()) (unknown += ';') += ' ';
+            unknown += beginning(cell);
+        }
+        if (count > 0) {
+            tell(
+                Message{"table.unknown_columns"}.text("columns", unknown).count("number", static_cast<long long>(count)));
+        }
+    }
+
+    Column column_of(std::string_view cell) const {
+        std::string_view unit;
+        Column column = by_words(cell);
+        const std::size_t open = cell.find_last_of("([");
+        if (column.kind == Column::Kind::unknown && open != std::string_view::npos && open > 0) {
+            unit = cell.substr(open + 1);
+            if (!unit.empty() && (unit.back() == ')' || unit.back() == ']')) unit.remove_suffix(1);
+            column = by_words(cell.substr(0, open));
+        }
+        if (unit.empty() || column.kind == Column::Kind::unknown) return column;
+        const bool reading = column.kind == Column::Kind::reading;
+        if (!reading && column.kind != Column::Kind::answer) return Column{};
+        const Measure measure = reading ? info(column.field).measure : info(unit_of(column.step.output)).measure;
+        const auto known = unit_by_typed_text(unit, measure);
+        if (!known) return Column{};
+        column.unit = *known;
+        return column;
+    }
+
+    Column by_words(std::string_view words) const {
+        const std::string wanted = folded_name(words);
+        for (const ColumnName& name : names_) {
+            if (folded_name(name.words) == wanted) return column_named(name.name);
+        }
+        const auto named = [&](std::string_view name) { return folded_name(name) == wanted; };
+        for (const std::string_view name : {"group", "run", "practice_code", "mean"}) {
+            if (named(name)) return column_named(name);
+        }
+        const auto field = std::find_if(field_names.begin(), field_names.end(), named);
+        if (field != field_names.end()) return column_named(*field);
+        const auto output = std::find_if(output_names.begin(), output_names.end(), named);
+        return output == output_names.end() ? Column{} : column_named(*output);
+    }
+
+    void row(const std::vector<std::string>& cells, std::size_t line) {
+        if (cells.size() > columns_.size() &&
+            std::any_of(cells.begin() + static_cast<std::ptrdiff_t>(columns_.size()), cells.end(),
+                        [](const std::string& cell) { return !cell.empty(); })) {
+            tell(at_line("table.too_many_cells", line));
+            return;
+        }
+        const auto cell = [&](Column::Kind kind) -> std::string {
+            for (std::size_t i = 0; i < std::min(columns_.size(), cells.size()); ++i) {
+                if (columns_[i].kind == kind) return cells[i];
+            }
+            return {};
+        };
+        const std::string group_text = cell(Column::Kind::group);
+        const std::string code = cell(Column::Kind::practice_code);
+        const auto group = number_in(group_text, 99999);
+        if (!group && !group_text.empty()) tell(at_line("table.no_group", line));
+        Place* place = place_of(group.value_or(0), code, line);
+        if (place == nullptr) return;
+        const std::string run_text = cell(Column::Kind::run);
+        const auto run = run_text.empty() ? std::optional<int>(place->rows + 1)
+                                          : number_in(run_text, static_cast<int>(most_runs));
+        if (!run || *run > static_cast<int>(most_runs)) {
+            tell(at_line("table.no_run", line));
+            return;
+        }
+        ++place->rows;
+        fill(out_.sheets[place->sheet].record, static_cast<std::size_t>(*run - 1), cells, line);
+    }
+
+    struct Place {
+        int group = 0;
+        std::string code;
+        std::size_t sheet = 0;
+        int rows = 0;
+    };
+
+    /// The sheet that a row belongs to, a new one where it is the first; nothing where the code is none.
+    Place* place_of(int group, const std::string& code, std::size_t line) {
+        const auto decoded = code.empty() ? std::optional<PracticeSettings>() : decode_practice(code).settings;
+        if (!code.empty() && !decoded) {
+            tell(at_line("table.no_code", line).text("code", beginning(code)));
+            return nullptr;
+        }
+        const std::string own = decoded ? code_of(*decoded) : std::string();
+        for (Place& place : places_) {
+            const bool same = group > 0 ? place.group == group && (own.empty() || place.code == own)
+                                        : !own.empty() && place.code == own && place.group == 0;
+            if (same) return &place;
+        }
+        if (out_.sheets.size() >= most_sheets) {
+            ++left_out_;
+            return nullptr;
+        }
+        ClassSheet sheet;
+        sheet.group = group > 0 ? group : static_cast<int>(out_.sheets.size()) + 1;
+        if (decoded) {
+            sheet.record = practice_run(*decoded).truth;
+            sheet.record.conventions.decimal_sign = open_.conventions.decimal_sign;
+        } else {
+            sheet.record.shared = open_.shared;
+            sheet.record.conventions = open_.conventions;
+            sheet.record.runs[0].entries = open_.runs[0].entries;
+        }
+        out_.sheets.push_back(std::move(sheet));
+        places_.push_back({group, own, out_.sheets.size() - 1, 0});
+        return &places_.back();
+    }
+
+    void fill(Record& record, std::size_t run, const std::vector<std::string>& cells, std::size_t line) {
+        while (record.runs.size() <= run) {
+            const std::size_t next = record.runs.size();
+            record.runs.emplace_back();
+            if (record.practice_code.empty() && next < open_.runs.size()) {
+                record.runs[next].entries = open_.runs[next].entries;
+            }
+        }
+        for (std::size_t i = 0; i < std::min(columns_.size(), cells.size()); ++i) {
+            const Column& column = columns_[i];
+            if (cells[i].empty()) continue;
+            if (column.kind == Column::Kind::reading) reading(record, run, column, cells[i], line);
+            if (column.kind == Column::Kind::answer) answer(record, run, column, cells[i], line);
+        }
+    }
+
+    void reading(Record& record, std::size_t run, const Column& column, const std::string& cell, std::size_t line) {
+        Entry entry = entry_for(record, run, column.field);
+        if (is_choice(column.field)) {
+            const std::string_view value = choice_of(column.field, cell);
+            if (value.empty()) {
+                tell(at_line("table.no_choice", line).text("cell", beginning(cell)));
+                return;
+            }
+            entry.text = value;
+        } else {
+            // A number without a unit is in the one that the open record's reading has.
+            const UnitId typed = parse_number(entry.text, info(column.field).measure).unit;
+            if (typed != UnitId::none) entry.unit = typed;
+            if (column.unit != UnitId::none) entry.unit = column.unit;
+            entry.text = cell;
+            entry.repeats.clear();
+        }
+        Entries& entries = record.runs[run].entries;
+        entries.edit(column.field) = std::move(entry);
+        // A mass is found as it was put down.
+        std::string_view from;
+        if (column.field == Field::mass_of_metal) from = "weighed";
+        if (column.field == Field::mass_before || column.field == Field::mass_after) from = "by_difference";
+        if (column.field == Field::ribbon_length) from = "ribbon";
+        if (!from.empty()) entries.edit(Field::mass_from).text = from;
+    }
+
+    std::string_view choice_of(Field field, std::string_view cell) const {
+        const std::string wanted = folded_name(cell);
+        for (const std::string_view value : choices_of(field)) {
+            if (folded_name(value) == wanted) return value;
+        }
+        for (const ChoiceName& choice : choices_) {
+            if (choice.field == field && folded_name(choice.words) == wanted) return choice.value;
+        }
+        return {};
+    }
+
+    void answer(Record& record, std::size_t run, const Column& column, const std::string& cell, std::size_t line) {
+        std::vector<Answer>& answers = answers_in(record, column.step, run);
+        const std::string_view name = step_name(column.step);
+        for (const Answer& before : answers) {
+            if (before.step != name) continue;
+            // Of the whole sheet it may stand in each of its rows.
+            if (before.text != cell) tell(at_line("table.answer_twice", line).text("cell", beginning(cell)));
+            return;
+        }
+        Answer one;
+        one.step = name;
+        one.text = cell;
+        one.unit = column.unit;
+        answers.push_back(std::move(one));
+    }
+
+    const std::vector<ColumnName>& names_;
+    const std::vector<ChoiceName>& choices_;
+    const Record& open_;
+    std::vector<Column> columns_;
+    std::vector<Place> places_;
+    ClassTable out_;
+    long long left_out_ = 0;
+    long long untold_ = 0;
+};
+
+}  // namespace
+
+ClassTable read_sheets(std::string_view text, const std::vector<ColumnName>& columns,
+                       const std::vector<ChoiceName>& choices, const Record& open) {
+    return SheetsReader(columns, choices, open).read(text);
+}
+
+std::vector<Misread> misread(const Record& record) {
+    std::vector<Misread> wrong;
+    const auto settings = decode_practice(record.practice_code).settings;
+    if (record.practice_code.empty() || !settings) return wrong;
+    for (const Dial& dial : practice_run(*settings).dials) {
+        const auto run = static_cast<std::size_t>(std::max(dial.run, 0));
+        if (run >= record.runs.size()) continue;
+        const Entry& entry = entry_for(record, run, dial.field);
+        if (!entry.text.empty() && !is_read_right(dial, entry)) wrong.push_back({dial.field, dial.run});
+    }
+    return wrong;
+}
+
+bool complete_from_code(Record& record) {
+    const auto settings = decode_practice(record.practice_code).settings;
+    if (record.practice_code.empty() || !settings) return false;
+    const PracticeRun practice = practice_run(*settings);
+    for (const Dial& dial : practice.dials) {
+        const auto run = static_cast<std::size_t>(std::max(dial.run, 0));
+        if (run >= record.runs.size() || !entry_for(record, run, dial.field).text.empty()) continue;
+        Entries& into = dial.run < 0 ? record.shared : record.runs[run].entries;
+        into.edit(dial.field) = entry_for(practice.truth, run, dial.field);
+    }
+    return true;
+}
+
+}  // namespace overwater
