@@ -4,37 +4,22 @@
 #include <cmath>
 #include <limits>
 
+#include "core/quantity/exact_sum.hpp"
 #include "core/quantity/number_format.hpp"
 
 namespace overwater {
 
 namespace {
 
-/// A sum that keeps what rounding takes from it (Kahan, Babuška, Neumaier): series of a thousand readings of seven equal
-/// leading digits lose nothing.
-class Sum {
-public:
-    void add(double value) {
-        const double sum = sum_ + value;
-        lost_ += std::abs(sum_) >= std::abs(value) ? (sum_ - sum) + value : (value - sum) + sum_;
-        sum_ = sum;
-    }
-    double value() const { return sum_ + lost_; }
-
-private:
-    double sum_ = 0;
-    double lost_ = 0;
-};
-
 double mean_of(std::span<const double> values) {
-    Sum sum;
+    ExactSum sum;
     for (const double value : values) sum.add(value);
     return sum.value() / static_cast<double>(values.size());
 }
 
 /// Sum of (a - mean of a)(b - mean of b).
 double products_about(std::span<const double> a, double mean_a, std::span<const double> b, double mean_b) {
-    Sum sum;
+    ExactSum sum;
     for (std::size_t i = 0; i < a.size(); ++i) sum.add((a[i] - mean_a) * (b[i] - mean_b));
     return sum.value();
 }
@@ -119,7 +104,7 @@ Line fitted_line(std::span<const double> x, std::span<const double> y, double or
     line.correlation = -middle / std::sqrt(spread / n + middle * middle);
     line.degrees = n - 2;
     if (count == 2) return line;
-    Sum squares;
+    ExactSum squares;
     for (std::size_t i = 0; i < count; ++i) {
         const double rest = (y[i] - mean_y) - line.slope * (x[i] - mean_x);
         squares.add(rest * rest);
