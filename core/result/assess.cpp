@@ -66,7 +66,11 @@ void set_up_pressures(Measured<double>& measured, const Readings& readings, cons
         const auto between = conventions.vapour_rows == Conventions::VapourRows::nearest ? BetweenRows::nearest
                                                                                          : BetweenRows::interpolated;
         setup.vapour = VapourFrom::looked_up;
-        if (!readings[Field::temperature].there) return;
+        if (!readings[Field::temperature].there) {
+            // The table waits for the temperature, not for a value of one's own.
+            setup.present.add(Field::own_vapour_pressure);
+            return;
+        }
         if (const auto value = vapour_from_table(which, between, celsius)) {
             measured[Input::vapour_value] = *value;
             setup.present.add(Field::own_vapour_pressure);

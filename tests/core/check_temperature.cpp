@@ -41,3 +41,12 @@ TEST_CASE("an outdoor temperature beyond −50 to 50 °C is asked about") {
     CHECK(!says(record_a().with({{Field::outdoor_temperature, "-49"}}), "check.outdoor_temperature"));
     CHECK(!says(record_a().with({{Field::outdoor_temperature, "59 °F"}}), "check.outdoor_temperature"));
 }
+
+TEST_CASE("with a class's table a missing temperature is all that the vapour pressure waits for") {
+    Conventions conventions;
+    conventions.vapour = Conventions::Vapour::table;
+    const Assessment run = record_a().without(Field::temperature).by(conventions).assessed();
+    const OutputState& vapour = run.state(Output::water_vapour_pressure);
+    CHECK(vapour.kind == OutputState::Kind::waiting);
+    CHECK(vapour.waiting_for == FieldSet::of(Field::temperature));
+}
