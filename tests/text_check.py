@@ -280,6 +280,18 @@ def instruments(sources):
                    for path, arguments in sources.calls(name, "core/bench/instrument") if texts(arguments)})
 
 
+def asked_steps(sources):
+    """The outputs about which a nudge may be said: in which a slip is made, or which the sheet asks for."""
+    asked = {"mean"}
+    for path, array in (("core/lesson/slip_table.cpp", "slip_table"), ("core/lesson/marking.cpp", "chain"),
+                        ("core/lesson/marking.cpp", "chain_as_collected")):
+        tokens = sources.tokens[path]
+        begin = next(i for i, t in enumerate(tokens) if t.text == array)
+        body = tokens[begin:closing(tokens, next(i for i in range(begin, len(tokens)) if tokens[i].text == "{"))]
+        asked |= {body[i + 2].text for i, t in enumerate(body[:-2]) if t.text == "Output" and body[i + 1].text == "::"}
+    return sorted(asked | {"percent_error"})
+
+
 def families(sources):
     """(required, possible): keys made at run time out of a beginning and a name."""
     fields, outputs = sources.names("field_names"), sources.names("output_names")
@@ -303,6 +315,10 @@ def families(sources):
                                      ("codes.bench.", sources.names("difficulty_names"), True),
                                      ("codes.release.", sources.names("release_names"), True),
                                      ("codes.vapour.", sources.names("practice_vapour_names"), True),
+                                     ("slip.", sources.names("slip_table"), True),
+                                     ("slip.mean.", sources.names("mean_slip_names")[1:], True),
+                                     ("nudge.", asked_steps(sources), True),
+                                     ("marking.rule.", sources.names("marking_rule_names"), True),
                                      ("doubt.kind.", sources.names("doubt_kind_names"), False),
                                      ("hint.", fields + ["start"], False), ("step.", outputs, False)):
         if beginning in used:

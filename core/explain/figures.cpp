@@ -101,7 +101,9 @@ Figured figured(const TraceNode& node, const Figured& a, const Figured& b, const
         case Kind::power: return same_figures(std::pow(a.value, b.value));
         case Kind::smaller: return b.value < a.value ? b : a;
         case Kind::looked_up: return {b.value, precision_of(node.function)};
-        case Kind::step: break;
+        case Kind::step:
+            if (node.b != node.a) return {a.value, {false, b.value}};
+            break;
     }
     return a;
 }

@@ -38,16 +38,21 @@ UnitId shown_unit(Output output, const Readings& readings, const Conventions& co
     return barometer.there ? barometer.unit : usual;
 }
 
-Working::Working(const Assessment& assessment, const Conventions& conventions) {
+Working::Working(const Assessment& assessment, const Conventions& conventions, std::span<const StatedStep> stated) {
     const auto traced = assessment.measured.lifted<Traced>(
         [this](Input input, double value) { return Traced::input(trace_, input, value); });
-    const Outcome<Traced> outcome = evaluate(traced, RightMethod{}, assessment.outcome.ready);
+    Outcome<Traced> known;
+    for (const StatedStep& step : stated) {
+        known.put(step.output, Traced::stated(trace_, step.output, step.value, step.last_digit));
+    }
+    const OutputSet ready = assessment.outcome.ready;
+    evaluate(traced, RightMethod{}, ready - known.ready, known);
     const std::vector<Figured> figures = figures_through(
         trace_, assessment.readings, conventions.round == Conventions::Round::at_each_step, conventions.rounding);
     Setter setter(trace_, assessment, conventions, steps_);
     for (std::size_t i = 0; i < output_count; ++i) {
         const auto output = static_cast<Output>(i);
-        if (!outcome.ready.has(output)) continue;
+        if (!ready.has(output)) continue;
         const std::int32_t index = trace_.step(output);
         if (index < 0) continue;
         const std::int32_t expression = trace_[index].a;

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <span>
 #include <string>
 #include <vector>
 
@@ -23,10 +24,20 @@ struct WorkingStep {
     int shown_decimals = 0;  ///< with the guard digit
 };
 
+/// What somebody came to in a step, in SI units: right or not, later steps go on with it.
+struct StatedStep {
+    Output output = Output::count;
+    double value = 0;
+    double last_digit = 0;  ///< the value of its last digit
+
+    friend bool operator==(const StatedStep&, const StatedStep&) = default;
+};
+
 /// The whole working of a run, in the order of the outputs; only those that have a value.
 class Working {
 public:
-    Working(const Assessment& assessment, const Conventions& conventions);
+    /// Steps in `stated` stand as they are, and the others follow from them.
+    Working(const Assessment& assessment, const Conventions& conventions, std::span<const StatedStep> stated = {});
 
     const std::vector<WorkingStep>& steps() const { return steps_; }
     const WorkingStep* step(Output output) const;

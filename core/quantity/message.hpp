@@ -30,42 +30,43 @@ struct Argument {
     std::string text;           ///< text: as it is, never translated (what was typed, a chemical formula)
 };
 
+/// Names are literals, so they come as such: a pointer is less to pass than a view, some hundred times.
 struct Message {
     std::string_view key; ///< static storage
     std::vector<Argument> arguments{};
 
     /// Adds a quantity: `base` as `to_base` gives it, shown in `unit` with `decimals` decimals.
-    Message& quantity(std::string_view name, double base, UnitId unit, int decimals) {
+    Message& quantity(const char* name, double base, UnitId unit, int decimals) {
         return add_quantity(name, base, unit, decimals, false);
     }
     /// Adds a quantity shown in `unit` with `figures` significant figures.
-    Message& figures(std::string_view name, double base, UnitId unit, int figures_shown) {
+    Message& figures(const char* name, double base, UnitId unit, int figures_shown) {
         return add_quantity(name, base, unit, figures_shown, true);
     }
-    Message& count(std::string_view name, long long number) {
+    Message& count(const char* name, long long number) {
         Argument& argument = add(name, Argument::Kind::count);
         argument.count = number;
         return *this;
     }
-    Message& field(std::string_view name, std::string_view field_key) {
+    Message& field(const char* name, std::string_view field_key) {
         Argument& argument = add(name, Argument::Kind::field);
         argument.field = field_key;
         return *this;
     }
-    Message& text(std::string_view name, std::string as_it_is) {
+    Message& text(const char* name, std::string as_it_is) {
         Argument& argument = add(name, Argument::Kind::text);
         argument.text = std::move(as_it_is);
         return *this;
     }
 
 private:
-    Argument& add(std::string_view name, Argument::Kind kind) {
+    Argument& add(const char* name, Argument::Kind kind) {
         Argument& argument = arguments.emplace_back();
         argument.name = name;
         argument.kind = kind;
         return argument;
     }
-    Message& add_quantity(std::string_view name, double base, UnitId unit, int digits, bool significant) {
+    Message& add_quantity(const char* name, double base, UnitId unit, int digits, bool significant) {
         Argument& argument = add(name, Argument::Kind::quantity);
         argument.base = base;
         argument.unit = unit;

@@ -4,6 +4,8 @@
 #include <cmath>
 #include <utility>
 
+#include "core/quantity/short_sort.hpp"
+
 namespace overwater {
 
 std::string JsonPlace::text() const {
@@ -87,7 +89,7 @@ std::string JsonMembers::kept() const {
             others.emplace_back(name, &value);
         }
     }
-    std::sort(others.begin(), others.end());
+    short_sort(others.begin(), others.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
     Json rest = Json::object();
     for (const auto& [name, value] : others) rest[std::string{name}] = *value;
     return rest.empty() ? std::string{} : compact_text(rest);

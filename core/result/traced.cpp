@@ -18,6 +18,19 @@ Traced Traced::combined(TraceNode node, const Traced& a, const Traced& b, double
     return recorded(trace, node);
 }
 
+Traced Traced::stated(Trace& trace, Output output, double value, double last_digit) {
+    TraceNode node;
+    node.value = last_digit;
+    const std::int32_t digit = trace.add(node);
+    node.value = value;
+    const std::int32_t number = trace.add(node);
+    node.kind = TraceNode::Kind::step;
+    node.output = output;
+    node.a = number;
+    node.b = digit;
+    return recorded(&trace, node);
+}
+
 double recomputed(const Trace& trace, std::int32_t index) {
     using Kind = TraceNode::Kind;
     const TraceNode& node = trace[index];

@@ -26,7 +26,7 @@ struct TraceNode {
         exponential,
         power,  ///< `a` to the literal power `b`
         smaller,
-        step,      ///< the named output `output`, whose expression is `a`
+        step,      ///< the named output `output`, whose expression is `a`; stated by somebody: the value of its last digit is `b`
         looked_up  ///< `function` of `a`, whose own computation is `b`
     };
     Kind kind = Kind::literal;
@@ -70,6 +70,9 @@ public:
         node.value = value;
         return recorded(&trace, node);
     }
+
+    /// A step that somebody has stated instead of computing it; `last_digit` is the value of its last digit.
+    static Traced stated(Trace& trace, Output output, double value, double last_digit);
 
     double value() const { return node_.value; }
     std::int32_t index() const { return index_; }

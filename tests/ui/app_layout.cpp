@@ -358,6 +358,41 @@ constexpr State states[] = {
          }
      }},
     {"practice run with the mishap said", [](Desk& desk) { desk.choose("practice.mishap", "gas_warm"); }},
+    {"answers of a record, checked and helped",
+     [](Desk& desk) {
+         desk.press("header.bench");
+         desk.press("runs.add");
+         desk.type_record_a();
+         desk.press("header.conventions");
+         desk.choose("conventions.answers.live", "live");
+         desk.press("header.answers");
+         static constexpr std::pair<const char*, const char*> texts[] = {
+             {"sheet.gas_volume", "43.20 mL"},         {"sheet.water_vapour_pressure", "2.5"},
+             {"sheet.dry_gas_pressure", "98.52 kPa"},  {"sheet.amount_of_metal", "a few"},
+             {"sheet.amount_of_gas", "0.001695 mmol"}, {"sheet.volume_at_standard", "39.4712345 mL"},
+             {"sheet.molar_volume_standard", "77 L/mol"}, {"sheet.mean", "1"}, {"sheet.percent_error", "12"}};
+         for (const auto& [key, text] : texts) enter(desk, key, text);
+         desk.press("sheet.check_all");
+         for (const char* step : {"dry_gas_pressure", "amount_of_metal", "molar_volume_standard", "percent_error", "mean"}) {
+             for (int i = 0; i < 2; ++i) desk.press("sheet." + std::string(step) + ".check");
+         }
+     }},
+    {"marking without sheets",
+     [](Desk& desk) {
+         desk.press("header.practice");
+         desk.press("practice.to_marking");
+         enter(desk, "marking.tolerance", "a lot");
+         desk.press("marking.read");
+     }},
+    {"marking a class, one sheet open",
+     [](Desk& desk) {
+         enter(desk, "marking.text",
+               "Group\tRun\tColour\tScale reading (mL)\tGas volume (mL)\tDry-gas pressure (kPa)\tMolar volume (L/mol)\n"
+               "1\t1\t\t9.15\t43.20\t98.52\t23.28\n1\t2\t\t10.15\t42.20\t98.52\t22.75\n"
+               "12345\t1\tgreen\t9.15\t11.5\t\t77\nAda\t\t\t9.15\t43.2\t95.97\t22.68\n");
+         desk.press("marking.read");
+         desk.press("marking.sheet.1.open");
+     }},
     {"records with a long name",
      [](Desk& desk) {
          desk.press("header.record");

@@ -172,9 +172,6 @@ TEST_CASE("the budget's picture is sound at any width, with any shares") {
             check_sound(canvas, draw_budget_bars({}, labels, width, measure));
         }
     }
-    CHECK(width_of(*boxes_of(draw_share_bar(0.25, false, 200, 14), Ink::column_bar)[0]) == doctest::Approx(50));
-    CHECK(marks_of(draw_share_bar(0.25, true, 200, 14), Mark::Kind::hatched).size() == 1);
-    CHECK(draw_share_bar(nan_value, false, 200, 14).marks.empty());
 }
 
 TEST_CASE("the histogram's bins are as high as their counts, and filled inside the interval only") {
@@ -341,34 +338,6 @@ TEST_CASE("a need bar ends at its size, with the usual one marked") {
             }
         }
     }
-}
-
-TEST_CASE("the bars of the gap stand in the order given, their usual sizes below each other") {
-    const Canvas canvas;
-    const ImguiMeasure measure = canvas.measure();
-    const std::vector<GapBar> bars{{"Air let in on inversion", "0.31 mL", 0.6, 3, 0},
-                                   {"End space too large by so much", "0.4 mL", 1.7, 3, 1},
-                                   {"Thermometer off", "9 K", 6, 2.5, 2},
-                                   {"Dissolved gas", "not enough", 30, 1.2, 3}};
-    for (const float width : {300.0F, 500.0F, 900.0F, 1600.0F}) {
-        for (const float size : {14.0F, 22.0F}) {
-            INFO("width ", width, ", size ", size);
-            BarLabels labels = legend_of_four;
-            labels.text_size = size;
-            const Picture p = draw_gap_bars(bars, "usual size", labels, width, measure);
-            check_sound(canvas, p);
-            for (std::size_t i = 1; i < bars.size(); ++i) {
-                CHECK(text_mark(p, bars[i - 1].words)->points[0].y < text_mark(p, bars[i].words)->points[0].y);
-            }
-            std::vector<float> places;
-            for (const Mark* line : marks_of(p, Mark::Kind::line)) {
-                if (line->ink == Ink::text && line->width == 2) places.push_back(line->points[0].x);
-            }
-            REQUIRE(places.size() == 4);
-            CHECK(places[0] == places[3]);
-        }
-    }
-    check_sound(canvas, draw_gap_bars({}, "usual size", {}, 300, measure));
 }
 
 TEST_CASE("a slider's thumb goes from end to end, and the colour begins where nothing is") {

@@ -116,7 +116,7 @@ std::vector<Picture> samples(const TextMeasure& measure) {
     scale.low = "22.56";
     scale.high = "22.80";
     scale.accepted = "accepted 22.71";
-    pictures.push_back(draw_result_scale(22.68, Band{22.56, 22.80}, 22.71, scale, 574, 64, measure));
+    pictures.push_back(draw_result_scale(22.68, ScaleBand{22.56, 22.80}, 22.71, scale, 574, 64, measure));
     std::vector<BudgetBar> bars;
     for (int i = 0; i < 4; ++i) bars.push_back({"name", 0.4 - 0.1 * i, "share", static_cast<BarPattern>(i)});
     pictures.push_back(draw_budget_bars(bars, {}, 500, measure));

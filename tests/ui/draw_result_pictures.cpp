@@ -74,7 +74,7 @@ TEST_CASE("the number line shows value, interval and accepted value on one scale
     l.low = "22.56";
     l.high = "22.80";
     l.accepted = "accepted 22.71";
-    const Picture p = draw_result_scale(22.68, Band{22.56, 22.80}, 22.71, l, 574, 64, measure);
+    const Picture p = draw_result_scale(22.68, ScaleBand{22.56, 22.80}, 22.71, l, 574, 64, measure);
     const std::vector<const Mark*> bands = marks_of(p, Mark::Kind::box);
     const std::vector<const Mark*> dots = marks_of(p, Mark::Kind::area);
     REQUIRE(bands.size() == 1);
@@ -104,8 +104,8 @@ TEST_CASE("the number line stays in order with any values") {
     for (const double value : {22.68, 22.711, 6.038, 0.0, -3.0, 1e6, 24.5}) {
         for (const double half : {-1.0, 0.0, 0.0001, 0.12, 30.0, 1e6}) {
             for (const float width : {240.0F, 574.0F}) {
-                std::optional<Band> interval;
-                if (half >= 0) interval = Band{value - half, value + half};
+                std::optional<ScaleBand> interval;
+                if (half >= 0) interval = ScaleBand{value - half, value + half};
                 const Picture p = draw_result_scale(value, interval, 22.711, l, width, 64, measure);
                 INFO("value ", value, ", half ", half, ", width ", width);
                 CHECK(overlapping_texts(p, measure, 1.0F) == "");
@@ -119,9 +119,9 @@ TEST_CASE("the number line stays in order with any values") {
         }
     }
     const double nan = std::numeric_limits<double>::quiet_NaN();
-    CHECK(draw_result_scale(nan, Band{22, 23}, 22.7, l, 574, 64, measure).marks.size() == 1);
-    CHECK(draw_result_scale(22.7, Band{nan, 23}, 22.7, l, 574, 64, measure).marks.size() == 1);
-    CHECK(draw_result_scale(22.7, Band{23, 22}, 22.7, l, 574, 64, measure).marks.size() == 1);
+    CHECK(draw_result_scale(nan, ScaleBand{22, 23}, 22.7, l, 574, 64, measure).marks.size() == 1);
+    CHECK(draw_result_scale(22.7, ScaleBand{nan, 23}, 22.7, l, 574, 64, measure).marks.size() == 1);
+    CHECK(draw_result_scale(22.7, ScaleBand{23, 22}, 22.7, l, 574, 64, measure).marks.size() == 1);
 }
 
 TEST_CASE("the number line shows an interval that leans, and one without an upper end") {
@@ -131,7 +131,7 @@ TEST_CASE("the number line shows an interval that leans, and one without an uppe
     l.low = "22.47";
     l.high = "22.76";
     l.accepted = "accepted 22.71";
-    const auto band_of = [&](Band band) {
+    const auto band_of = [&](ScaleBand band) {
         const Picture p = draw_result_scale(22.68, band, 22.71, l, 574, 64, measure);
         const std::vector<const Mark*> boxes = marks_of(p, Mark::Kind::box);
         REQUIRE(boxes.size() == 1);

@@ -85,6 +85,7 @@ void App::start() {
     } else {
         open_example();
     }
+    begin_marking();
     begin_practice(fragment);
 }
 
@@ -111,6 +112,7 @@ void App::take(Record record, bool newer) {
     own_pressure_text_.reset();
     state_keeping(shelf_.state_of(record_.id));
     attended_ = Field::count;
+    answers_desk_ = {};
     recompute();
 }
 
@@ -224,6 +226,7 @@ void App::recompute() {
 void App::before_change(const std::string& key) { undo_.before_change(record_, key, platform::now_ms()); }
 
 void App::after_change(const std::string& key) {
+    answers_desk_ = {};
     recompute();
     // Synchronously, inside the handler of the input: what was typed survives the death of the tab.
     keep_now();
@@ -246,7 +249,7 @@ void App::typed(const std::string& key, const std::string& text) {
         return;
     }
     if (key == "gap.size") return try_size(text);
-    if (practice_typed(key, text)) return;
+    if (sheet_typed(key, text) || marking_typed(key, text) || practice_typed(key, text)) return;
     constexpr std::string_view conventions = "conventions.";
     if (key.starts_with(conventions)) {
         type_convention(std::string_view(key).substr(conventions.size()), text);
@@ -263,7 +266,7 @@ void App::chosen(const std::string& key, const std::string& value) {
         choose_convention(std::string_view(key).substr(conventions.size()), value);
         return;
     }
-    if (practice_chosen(key, value)) return;
+    if (sheet_typed(key, value) || practice_chosen(key, value)) return;
     if (key == "gap.cause") return try_cause(value);
     if (key == "projector.field") {
         if (const Field field = field_of_control("bench." + value).field; field != Field::count) projector_field_ = field;
@@ -281,6 +284,13 @@ void App::chosen(const std::string& key, const std::string& value) {
     if (doubt_changed(key, value)) return;
     const ControlField control = field_of_control(key);
     if (control.field != Field::count) change_entry(control.field, key, value, control.is_unit);
+}
+
+void App::remember(int run, std::string field, const std::string& text) {
+    auto& history = record_.history;
+    history.push_back({platform::iso_time(), run, std::move(field), text, {}});
+    const std::size_t n = history.size();
+    if (n >= 2 && history[n - 2].field == history[n - 1].field && undo_.continuing()) history.erase(history.end() - 2);
 }
 
 void App::change_entry(Field field, const std::string& key, const std::string& text, bool unit) {
@@ -303,13 +313,7 @@ void App::change_entry(Field field, const std::string& key, const std::string& t
         ++interaction_.write;
     } else {
         sheet.edit(field).text = text;
-        record_.history.push_back({platform::iso_time(), own ? static_cast<int>(run_) : -1, std::string(name_of(field)), text, {}});
-        // Typing letter by letter is one change of the reading's text, not many.
-        auto& history = record_.history;
-        const std::size_t n = history.size();
-        if (n >= 2 && history[n - 2].field == history[n - 1].field && undo_.continuing()) {
-            history.erase(history.end() - 2);
-        }
+        remember(own ? static_cast<int>(run_) : -1, std::string(name_of(field)), text);
     }
     // What is cleared again hides the other room no longer.
     if (own && info(field).shared && sheet.at(field) == without_numbers(record_.shared.at(field))) {
@@ -326,8 +330,10 @@ void App::restore(std::optional<Undo::Place> place) {
     record_.id = id;
     ++interaction_.write;
     const ControlField control = field_of_control(place->key);
-    if (control.field != Field::count || place->key == "records.name") {
+    const bool answer = place->key.starts_with("sheet.");
+    if (control.field != Field::count || place->key == "records.name" || answer) {
         show_doubt_of(place->key);
+        if (answer && page_ != PageName::answers) go(PageName::answers);
         if (page_ != PageName::bench && control.field != Field::count) go(PageName::bench);
         if (place->key == "records.name") go(PageName::records);
         platform::focus(place->key, -1);
@@ -340,6 +346,8 @@ void App::undo() {
     restore(undo_.undo(record_));
 }
 void App::redo() { restore(undo_.redo(record_)); }
+
+std::string App::say(const char* key) const { return language_.say(key); }
 
 std::string App::shown_number(Output output) const {
     const WorkingStep* step = working_->step(output);
@@ -439,7 +447,8 @@ int App::frame(float width, float height) {
     const std::string patch = mirror_.patch(ui_->end(), page);
     if (!patch.empty()) platform::patch_mirror(patch);
     // Trials of this frame are seen in the next.
-    return run_trials() ? 1 : 0;
+    const bool marks = run_marking();
+    return run_trials() || marks ? 1 : 0;
 }
 
 }  // namespace overwater

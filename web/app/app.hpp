@@ -10,8 +10,10 @@
 #include "core/explain/working.hpp"
 #include "core/record/record.hpp"
 #include "core/result/assess.hpp"
+#include "web/app/answers_desk.hpp"
 #include "web/app/certainty.hpp"
 #include "web/app/language.hpp"
+#include "web/app/marking_desk.hpp"
 #include "web/app/practice_desk.hpp"
 #include "web/app/shelf.hpp"
 #include "web/app/undo.hpp"
@@ -33,10 +35,13 @@ enum class PageName : std::uint8_t {
     projector,
     practice,
     codes,
+    answers,
+    marking,
     count
 };
-inline constexpr std::array<std::string_view, 10> page_names{"bench",    "working",     "how_sure",  "gap",      "records",
-                                                             "cautions", "conventions", "projector", "practice", "codes"};
+inline constexpr std::array<std::string_view, 12> page_names{"bench",    "working",     "how_sure",  "gap",      "records",
+                                                             "cautions", "conventions", "projector", "practice", "codes",
+                                                             "answers",  "marking"};
 
 /// All decisions of the page: what a typed text changes, what is kept when, what is said, which page is shown.
 class App final : public PageHandler {
@@ -76,7 +81,9 @@ public:
     void try_size(const std::string& text);
     const Language& language() const { return language_; }
     Shelf& shelf() { return shelf_; }
-    std::string say(std::string_view key) const { return language_.say(key); }
+    /// Most keys are literals, which are less to pass than views.
+    std::string say(const char* key) const;
+    std::string say(const std::string_view& key) const { return language_.say(key); }
     std::string say(const Message& message) const { return language_.say(message); }
     PageName page() const { return page_; }
     const Entry& entry(Field field) const { return entry_for(record_, run_, field); }
@@ -175,6 +182,27 @@ public:
     /// As `shown`, but a long list of missing readings is cut to the first two.
     std::string shown_briefly(Output output) const;
 
+    // The student's own answers to each step (answers.cpp)
+    /// Steps of the run at hand, then those of the whole sheet.
+    std::vector<SheetStep> steps_at_hand() const;
+    const Answer* answer_to(const SheetStep& step) const;
+    /// Nothing where the step was not checked.
+    const CheckedStep* checked(const SheetStep& step) const;
+    Conventions::Answers answers_pace() const;
+    /// What the next press shows; `none`: it checks again.
+    Help next_help(const CheckedStep& checked) const;
+    void help_with(const SheetStep& step);
+    void check_all();
+
+    // Marking a class (marking.cpp)
+    const MarkingDesk& marking_desk() const { return marking_; }
+    void read_class();
+    void clear_class();
+    /// Shows the steps of a row, or no longer.
+    void open_sheet(std::size_t row);
+    void save_marks();
+    void print_marks();
+
     // Practice runs (practice.cpp, practice_codes.cpp)
     /// What the code of the record at hand means; nothing where it has none.
     const PracticeRun* practice() const { return practice_ ? &*practice_ : nullptr; }
@@ -204,6 +232,26 @@ public:
     void print_key();
 
 private:
+    std::vector<Answer>& answers_of(const SheetStep& step);
+    bool attempted(const SheetStep& step) const;
+    bool may_show_step(const SheetStep& step) const;
+    void check_steps(const std::vector<SheetStep>& steps);
+    void take_as_own_answer(const SheetStep& step);
+    template <class Mark>
+    void keep_answers_desk(const std::string& key, Mark mark);
+    /// A text or a unit of an answer. False where the key is of none.
+    bool sheet_typed(const std::string& key, const std::string& text);
+    void begin_marking();
+    bool marking_typed(const std::string& key, const std::string& text);
+    void marking_file(const std::string& name, const std::string& text);
+    void add_table(const std::string& text, bool pasted);
+    void add_sheet(std::size_t at, Record record, std::string group, std::vector<std::string_view> asked = {});
+    void begin_to_mark();
+    /// A slice of the sheets that have to be marked; true where there were any.
+    bool run_marking();
+    std::vector<std::vector<std::string>> marks_table() const;
+    /// Puts a change down in the record's history; typing letter by letter is one.
+    void remember(int run, std::string field, const std::string& text);
     void find_practice();
     void look_at_dial(const std::string& key);
     void put_answer(std::string_view step, const std::string& text);
@@ -296,6 +344,8 @@ private:
     std::unique_ptr<Working> projector_before_working_;
     PageName before_projector_ = PageName::bench;
     std::string answer_draft_;
+    AnswersDesk answers_desk_;
+    MarkingDesk marking_;
     std::optional<PracticeRun> practice_;
     PracticeDesk practice_desk_;
     std::string announced_;

@@ -6,6 +6,7 @@
 #include "core/record/text_guard.hpp"
 #include "web/app/app.hpp"
 #include "web/app/files_scan.hpp"
+#include "web/app/incoming.hpp"
 #include "web/browser/platform.hpp"
 
 namespace overwater {
@@ -41,17 +42,6 @@ std::string file_name(std::string_view name) {
     return safe_name(name) + "-" + platform::iso_time().substr(0, 10) + ".json";
 }
 
-struct Incoming {
-    Record record;
-    bool newer = false;
-    std::string as_it_came;
-};
-
-struct Incomings {
-    std::vector<Incoming> records;
-    std::optional<Message> problem;  ///< then nothing of the file is taken
-};
-
 void read_one(std::string_view json, Incomings& into) {
     LoadResult loaded = record_from_json(json);
     if (!loaded.record) {
@@ -65,7 +55,23 @@ void read_one(std::string_view json, Incomings& into) {
     into.records.push_back(std::move(incoming));
 }
 
-Incomings read_file(std::string_view text) {
+bool usable_id(std::string_view id) {
+    const auto fits = [](char c) {
+        return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '-' || c == '_';
+    };
+    return !id.empty() && id.size() <= 40 && id != "example" && std::all_of(id.begin(), id.end(), fits);
+}
+
+/// Whether two records say the same; when they were saved does not count.
+bool same_content(Record one, Record other) {
+    one.saved.clear();
+    other.saved.clear();
+    return one == other;
+}
+
+}  // namespace
+
+Incomings records_in(std::string_view text) {
     Incomings all;
     if (text.size() > most_file_bytes) {
         all.problem = Message{"import.file_too_large"};
@@ -97,22 +103,6 @@ Incomings read_file(std::string_view text) {
     }
     return all;
 }
-
-bool usable_id(std::string_view id) {
-    const auto fits = [](char c) {
-        return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '-' || c == '_';
-    };
-    return !id.empty() && id.size() <= 40 && id != "example" && std::all_of(id.begin(), id.end(), fits);
-}
-
-/// Whether two records say the same; when they were saved does not count.
-bool same_content(Record one, Record other) {
-    one.saved.clear();
-    other.saved.clear();
-    return one == other;
-}
-
-}  // namespace
 
 void App::export_record(const std::string& id) {
     const auto text = shelf_.file_text(id);
@@ -146,7 +136,7 @@ void App::export_damaged(const std::string& key) {
 
 void App::import_file(const std::string& name, const std::string& text) {
     // All of a file or nothing: everything is read before anything changes.
-    Incomings all = read_file(text);
+    Incomings all = records_in(text);
     const std::string file = name.size() <= 80 ? name : safe_name(name);
     if (all.problem) {
         tell(say(Message{"import.refused"}.text("file", file).text("reason", say(*all.problem))), true);

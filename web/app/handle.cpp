@@ -79,7 +79,13 @@ bool App::handle(const Event& event) {
         case Kind::painting: interaction_.painting = event.a != 0; break;
         case Kind::storage: stored_elsewhere(event.key, event.text); return true;
         case Kind::fragment: follow_link(event.text); break;
-        case Kind::file: import_file(event.key, event.text); return true;
+        case Kind::file:
+            if (page_ == PageName::marking) {
+                marking_file(event.key, event.text);
+            } else {
+                import_file(event.key, event.text);
+            }
+            return true;
         case Kind::visibility:
             // A page that slept heard nothing of what other windows wrote.
             if (event.a != 0) look_at_storage();

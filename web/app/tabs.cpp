@@ -61,6 +61,7 @@ void App::reload(Shelf::Loaded loaded) {
     undo_.forget();
     own_celsius_text_.reset();
     own_pressure_text_.reset();
+    answers_desk_ = {};
     ++interaction_.write;
     state_keeping(shelf_.state_of(record_.id));
     shelf_.look_again(record_.id);

@@ -59,15 +59,6 @@ Picture draw_budget_bars(std::vector<BudgetBar> bars, const BarLabels& labels, f
     return picture;
 }
 
-Picture draw_share_bar(double share, bool hatched, float width, float height) {
-    Picture picture;
-    picture.width = width;
-    picture.height = height;
-    const float part = std::isfinite(share) ? static_cast<float>(std::clamp(share, 0.0, 1.0)) : 0.0f;
-    pattern_bar(picture, {0, 0}, {part * width, height}, hatched ? BarPattern::hatched : BarPattern::solid);
-    return picture;
-}
-
 float need_place(double ratio) {
     if (!(ratio > 0)) return 0;
     return static_cast<float>(std::min(1.0, std::asinh(2 * ratio) / std::asinh(2 * largest_ratio)));
@@ -100,34 +91,6 @@ Picture draw_need_bar(double ratio_to_usual, double ratio_largest_to_usual, int 
     // Over the bar, so that it is seen which of them it passes.
     if (largest > usual && largest < width) picture.line({largest, 0}, {largest, height}, Ink::soft, 1, true);
     picture.line({usual, 0}, {usual, height}, Ink::text, 2);
-    return picture;
-}
-
-Picture draw_gap_bars(const std::vector<GapBar>& bars, const std::string& usual, const BarLabels& labels, float width,
-                      const TextMeasure& measure) {
-    Picture picture;
-    picture.width = width;
-    picture.description = labels.description;
-    std::vector<BarRows::Row> rows;
-    for (const GapBar& bar : bars) rows.push_back({bar.label, bar.words});
-    const BarRows layout(rows, labels.text_size, width, measure);
-    float y = 0;
-    if (!usual.empty() && !bars.empty()) {
-        const float size = labels.text_size - 1;
-        const float half = measure.width(usual, Face::regular, size) / 2;
-        const float mark = layout.bar_left() + std::round(need_place(1) * layout.bar_width());
-        const float middle = std::clamp(mark, half, std::max(half, width - half));
-        picture.text({middle, 0.75f * size}, usual, Ink::soft, Face::regular, size, Anchor::middle);
-        y = std::round(1.3f * size);
-    }
-    for (std::size_t i = 0; i < bars.size(); ++i) {
-        const float top = layout.write(picture, rows[i], y);
-        const GapBar& bar = bars[i];
-        picture.place(draw_need_bar(bar.ratio_to_usual, bar.ratio_largest_to_usual, bar.plausibility,
-                                    layout.bar_width(), layout.bar_height()),
-                      {layout.bar_left(), top});
-    }
-    picture.height = std::ceil(layout.write_legend(picture, labels.legend, y));
     return picture;
 }
 

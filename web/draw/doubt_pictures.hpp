@@ -39,9 +39,6 @@ struct BarLabels {
 /// above each bar. The height is what the rows need. Made for widths from 300 px.
 Picture draw_budget_bars(std::vector<BudgetBar> bars, const BarLabels& labels, float width, const TextMeasure& measure);
 
-/// One such bar without words, from the left, `share` of the width long; hatched or solid.
-Picture draw_share_bar(double share, bool hatched, float width, float height);
-
 /// Counts of trials in bins of one width between `low` and `high`, with their 95 % interval, and what is written there,
 /// formatted; an empty text is left out. All numbers in one unit.
 struct HistogramView {
@@ -85,18 +82,5 @@ Picture draw_need_bar(double ratio_to_usual, double ratio_largest_to_usual, int 
                       float height);
 /// The pattern of draw_need_bar's bar.
 BarPattern pattern_of_plausibility(int plausibility);
-
-struct GapBar {
-    std::string label;
-    std::string words;  ///< the size needed, formatted
-    double ratio_to_usual = 0;
-    double ratio_largest_to_usual = 0;
-    int plausibility = 0;
-};
-
-/// A need bar for each cause, in the order given, set out like the bars of the budget; `usual` stands above the stroke
-/// of the usual size.
-Picture draw_gap_bars(const std::vector<GapBar>& bars, const std::string& usual, const BarLabels& labels, float width,
-                      const TextMeasure& measure);
 
 }  // namespace overwater

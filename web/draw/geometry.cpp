@@ -4,6 +4,8 @@
 #include <cmath>
 #include <cstddef>
 
+#include "core/quantity/short_sort.hpp"
+
 namespace overwater {
 
 namespace {
@@ -40,7 +42,7 @@ std::vector<Segment> hatch_segments(const std::vector<Point>& outline, float spa
             // Half-open, so that a stroke through a corner crosses one of its two edges only.
             if ((above_a < 0) != (above_b < 0)) crossings.push_back(between(a, b, above_a / (above_a - above_b)));
         }
-        std::sort(crossings.begin(), crossings.end(), [](Point a, Point b) { return a.x < b.x; });
+        short_sort(crossings.begin(), crossings.end(), [](Point a, Point b) { return a.x < b.x; });
         for (std::size_t i = 0; i + 1 < crossings.size(); i += 2) {
             if (crossings[i + 1].x - crossings[i].x > 0.25f) strokes.push_back({crossings[i], crossings[i + 1]});
         }

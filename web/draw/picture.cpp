@@ -23,7 +23,7 @@ std::vector<Point> corners(Point a, Point b) {
 
 }  // namespace
 
-void Picture::line(Point a, Point b, Ink ink, float line_width, bool dashed) {
+void Picture::line(const Point& a, const Point& b, Ink ink, float line_width, bool dashed) {
     marks.push_back(stroke(Mark::Kind::line, {a, b}, ink, line_width, dashed));
 }
 
@@ -40,17 +40,17 @@ void Picture::hatched(std::vector<Point> outline, Ink ink, float spacing, float 
     marks.back().spacing = spacing;
 }
 
-void Picture::filled_box(Point a, Point b, Ink ink, float rounding) {
+void Picture::filled_box(const Point& a, const Point& b, Ink ink, float rounding) {
     marks.push_back(stroke(Mark::Kind::box, corners(a, b), ink, 0, false));
     marks.back().rounding = rounding;
 }
 
-void Picture::framed_box(Point a, Point b, Ink ink, float line_width, float rounding, bool dashed) {
+void Picture::framed_box(const Point& a, const Point& b, Ink ink, float line_width, float rounding, bool dashed) {
     marks.push_back(stroke(Mark::Kind::box, corners(a, b), ink, line_width, dashed));
     marks.back().rounding = rounding;
 }
 
-void Picture::text(Point baseline, std::string words, Ink ink, Face face, float size, Anchor anchor) {
+void Picture::text(const Point& baseline, std::string words, Ink ink, Face face, float size, Anchor anchor) {
     Mark mark = stroke(Mark::Kind::text, {baseline}, ink, 0, false);
     mark.text = std::move(words);
     mark.face = face;
@@ -59,7 +59,7 @@ void Picture::text(Point baseline, std::string words, Ink ink, Face face, float 
     marks.push_back(std::move(mark));
 }
 
-void Picture::place(const Picture& other, Point at) {
+void Picture::place(const Picture& other, const Point& at) {
     marks.reserve(marks.size() + other.marks.size());
     for (Mark mark : other.marks) {
         for (Point& point : mark.points) {

@@ -39,16 +39,16 @@ struct Picture {
     std::vector<Mark> marks;
     std::string description;
 
-    void line(Point a, Point b, Ink ink, float width = 1, bool dashed = false);
+    void line(const Point& a, const Point& b, Ink ink, float width = 1, bool dashed = false);
     void polyline(std::vector<Point> points, Ink ink, float width = 1, bool dashed = false);
     void area(std::vector<Point> outline, Ink ink);
     void hatched(std::vector<Point> outline, Ink ink, float spacing, float width = 1);
-    void filled_box(Point a, Point b, Ink ink, float rounding = 0);
+    void filled_box(const Point& a, const Point& b, Ink ink, float rounding = 0);
     /// The frame's line runs along the box's edge, half of its width on each side.
-    void framed_box(Point a, Point b, Ink ink, float width = 1, float rounding = 0, bool dashed = false);
-    void text(Point baseline, std::string words, Ink ink, Face face, float size, Anchor anchor = Anchor::start);
+    void framed_box(const Point& a, const Point& b, Ink ink, float width = 1, float rounding = 0, bool dashed = false);
+    void text(const Point& baseline, std::string words, Ink ink, Face face, float size, Anchor anchor = Anchor::start);
     /// Adds another picture's marks, shifted.
-    void place(const Picture& other, Point at);
+    void place(const Picture& other, const Point& at);
 };
 
 /// Widths of texts as they will be drawn, so that layout is the same on the canvas and as SVG.

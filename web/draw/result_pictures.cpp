@@ -107,7 +107,7 @@ Picture draw_pressure_bar(double barometer, double column, double vapour, float 
     return picture;
 }
 
-Picture draw_result_scale(double value, std::optional<Band> band, double accepted,
+Picture draw_result_scale(double value, std::optional<ScaleBand> band, double accepted,
                           const ResultScaleLabels& labels, float width, float height, const TextMeasure& measure) {
     Picture picture;
     picture.width = width;

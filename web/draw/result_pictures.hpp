@@ -25,7 +25,7 @@ struct ResultScaleLabels {
 };
 
 /// From `low` to `high`, which is infinite where the interval has no upper end.
-struct Band {
+struct ScaleBand {
     double low = 0;
     double high = 0;
 };
@@ -33,7 +33,7 @@ struct Band {
 /// A number line with the value as a dot, its interval as a band, and the accepted value as an upright mark. All numbers
 /// in one unit, finite but for the upper end of the band, low < high; otherwise only the line is drawn. Made for heights
 /// of about 56 px and more.
-Picture draw_result_scale(double value, std::optional<Band> band, double accepted,
+Picture draw_result_scale(double value, std::optional<ScaleBand> band, double accepted,
                           const ResultScaleLabels& labels, float width, float height, const TextMeasure& measure);
 
 }  // namespace overwater

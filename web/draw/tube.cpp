@@ -5,6 +5,7 @@
 #include <utility>
 #include <vector>
 
+#include "core/quantity/short_sort.hpp"
 #include "web/draw/side_label.hpp"
 #include "web/draw/tube_shape.hpp"
 
@@ -275,7 +276,7 @@ private:
         for (const Rect& box : taken_) {
             if (level_.y > box.y - 1 && level_.y < box.bottom() + 1) gaps.push_back({box.x - 4, box.right() + 4});
         }
-        std::sort(gaps.begin(), gaps.end());
+        short_sort(gaps.begin(), gaps.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
         float from = left_;
         for (const auto& [begin, end] : gaps) {
             if (begin - from > shortest_piece) picture_.line({from, level_.y}, {begin, level_.y}, ink, 1.5f, doubtful);

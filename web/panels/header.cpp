@@ -19,10 +19,14 @@ constexpr Press left_pages[] = {{"header.bench", "page.bench", PageName::bench},
                                 {"header.working", "page.working", PageName::working},
                                 {"header.how_sure", "page.how_sure", PageName::how_sure},
                                 {"header.gap", "page.gap", PageName::gap},
+                                {"header.answers", "page.answers", PageName::answers},
                                 {"header.practice", "page.practice", PageName::practice}};
 constexpr Press right_pages[] = {{"header.cautions", "page.cautions", PageName::cautions},
                                  {"header.conventions", "page.conventions", PageName::conventions},
                                  {"header.projector", "page.projector", PageName::projector}};
+
+/// Pages that are reached from the practice page.
+bool is_teachers(PageName page) { return page == PageName::codes || page == PageName::marking; }
 
 class Header {
 public:
@@ -121,7 +125,7 @@ private:
         if (!drawing_) return;
         if (ui_.button(std::string(press.key), {rect.x, rect.y + 1, rect.w, row_ - 2}, app_.say(press.words),
                        Ui::ButtonLook::page,
-                       app_.page() == press.page || (app_.page() == PageName::codes && press.page == PageName::practice))) {
+                       app_.page() == press.page || (is_teachers(app_.page()) && press.page == PageName::practice))) {
             if (press.page == PageName::projector) {
                 app_.enter_projector();
             } else {

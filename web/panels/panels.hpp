@@ -54,6 +54,10 @@ void draw_conventions_page(App& app, Ui& ui, float top);
 void draw_practice_page(App& app, Ui& ui, float top);
 /// Codes of practice runs for a class, and their key.
 void draw_codes_page(App& app, Ui& ui, float top);
+/// The student's own answers to each step, and what is said of them.
+void draw_answers_page(App& app, Ui& ui, float top);
+/// A class's sheets, marked by the teacher's rules.
+void draw_marking_page(App& app, Ui& ui, float top);
 /// The instrument of the reading at hand, `height` px tall with what enlarges it, less where it shows digits; returns the
 /// height taken, at least `area.h`.
 float draw_dial_at_hand(App& app, Ui& ui, Rect area, float height);

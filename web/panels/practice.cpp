@@ -249,6 +249,8 @@ private:
         y_ += ui_.heading("practice.teachers", 2, {margin_, y_, width_, 0}, app_.say("practice.teachers"), heading);
         paragraph("practice.teachers_about", app_.say("practice.teachers_about"), soft, 10);
         if (press("practice.to_codes", margin_, "practice.to_codes")) app_.go(PageName::codes);
+        const float beside = std::ceil(ui_.text_width(app_.say("practice.to_codes"), Type{})) + 40;
+        if (press("practice.to_marking", margin_ + beside, "practice.to_marking")) app_.go(PageName::marking);
         y_ += row_;
     }
 

@@ -122,10 +122,10 @@ private:
         ResultScaleLabels labels;
         labels.value = app_.shown_number(wanted_);
         labels.accepted = app_.say(Message{"results.accepted"}.text("value", accepted_number));
-        std::optional<Band> band;
+        std::optional<ScaleBand> band;
         if (banded) {
             const CoverageInterval& interval = verdict.interval;
-            band = Band{litres(interval.low), interval.open_above ? without_end : litres(interval.high)};
+            band = ScaleBand{litres(interval.low), interval.open_above ? without_end : litres(interval.high)};
             labels.low = to_its_doubt(app_, certainty.budget(), interval.low);
             if (!interval.open_above) labels.high = to_its_doubt(app_, certainty.budget(), interval.high);
         }

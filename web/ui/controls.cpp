@@ -10,16 +10,17 @@ namespace overwater {
 namespace {
 
 constexpr float corner = 5;
+constexpr std::size_t most_drawn = 600;  ///< bytes of a line; a field is not so wide
 constexpr float inner = 8;  ///< between a field's edge and its text
 
 }  // namespace
 
-void Ui::focus_ring(std::string_view key, Rect rect, float rounding) {
+void Ui::focus_ring(const std::string_view& key, const Rect& rect, float rounding) {
     if (!focused(key)) return;
     frame({rect.x - 1, rect.y - 1, rect.w + 2, rect.h + 2}, Ink::copper, 2, rounding + 1);
 }
 
-void Ui::field(std::string_view key, Rect rect, const Field& about) {
+void Ui::field(const std::string_view& key, const Rect& rect, const Field& about) {
     fill(rect, Ink::card, corner);
     frame(rect, about.invalid ? Ink::warning : Ink::field_edge, 1, corner);
     const Type type{Face::regular, about.size, Ink::text};
@@ -29,6 +30,14 @@ void Ui::field(std::string_view key, Rect rect, const Field& about) {
     const bool drawn = drawable(about.value, type.face);
     if (!drawn) {
         // Its element shows it instead.
+    } else if (about.lines > 0) {
+        std::string_view rest = about.value;
+        for (int i = 0; i < about.lines && !rest.empty(); ++i) {
+            const std::size_t end = std::min(rest.find('\n'), rest.size());
+            draw_text({rect.x + inner, rect.y + 7 + static_cast<float>(i) * line_height(type) + 3},
+                      rest.substr(0, std::min(end, most_drawn)), type);
+            rest.remove_prefix(std::min(rest.size(), end + 1));
+        }
     } else if (about.number) {
         draw_text({rect.right() - inner, y}, about.value, type, Anchor::end);
     } else {
@@ -42,13 +51,14 @@ void Ui::field(std::string_view key, Rect rect, const Field& about) {
     node.described_by = about.described_by;
     node.input_mode = about.input_mode;
     node.invalid = about.invalid;
-    node.look = about.number ? "field number" : "field";
+    node.look = about.number ? "field number" : about.lines > 0 ? "field area" : "field";
+    node.level = about.lines;
     if (!drawn) node.look += " shown";
     if (about.size > 16) node.look += " projected";
     node.write = interaction_.write;
 }
 
-void Ui::select(std::string_view key, Rect rect, const Choice& choice) {
+void Ui::select(const std::string_view& key, const Rect& rect, const Choice& choice) {
     std::string words;
     for (const auto& [value, text] : choice.options) {
         if (value == choice.chosen) words = text;
@@ -79,7 +89,8 @@ void Ui::select(std::string_view key, Rect rect, const Choice& choice) {
     node.write = interaction_.write;
 }
 
-void Ui::radio(std::string_view key, Rect rect, std::string_view words, const std::string& value, bool on) {
+void Ui::radio(const std::string_view& key, const Rect& rect, const std::string_view& words, const std::string& value,
+               bool on) {
     const Rect s = screen(rect);
     const ImVec2 middle{s.x + 9, std::round(s.y + s.h / 2)};
     const bool hot = hovered(rect);
@@ -104,7 +115,7 @@ void Ui::radio(std::string_view key, Rect rect, std::string_view words, const st
     words_node.for_key = key;
 }
 
-bool Ui::check_box(std::string_view key, Rect rect, std::string_view words, bool on) {
+bool Ui::check_box(const std::string_view& key, const Rect& rect, const std::string_view& words, bool on) {
     const Rect box{rect.x + 1, rect.y + rect.h / 2 - 8, 16, 16};
     fill(box, on ? Ink::copper : Ink::card, 3);
     frame(box, on || hovered(rect) ? Ink::copper : Ink::field_edge, 1.25f, 3);
@@ -124,8 +135,8 @@ bool Ui::check_box(std::string_view key, Rect rect, std::string_view words, bool
     return pressed(key);
 }
 
-bool Ui::button(std::string_view key, Rect rect, std::string_view words, ButtonLook look, bool current,
-                std::string name, float size) {
+bool Ui::button(const std::string_view& key, const Rect& rect, const std::string_view& words, ButtonLook look,
+                bool current, std::string name, float size) {
     const bool hot = hovered(rect);
     Type type{Face::regular, size, Ink::copper};
     Anchor anchor = Anchor::middle;

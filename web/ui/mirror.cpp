@@ -31,7 +31,7 @@ std::string_view tag_of(const Node& node) {
         case Role::heading: return node.level <= 1 ? "h1" : node.level == 2 ? "h2" : "h3";
         case Role::text: return "p";
         case Role::label: return "label";
-        case Role::textbox:
+        case Role::textbox: return node.level > 0 ? "textarea" : "input";
         case Role::radio:
         case Role::slider:
         case Role::check_box: return "input";
@@ -86,7 +86,7 @@ void write_attributes(JsonText& json, const Node& node) {
         case Role::math: a.set("display", "block"); break;
         case Role::list: a.set("role", "list"); break;
         case Role::textbox:
-            a.set("type", "text");
+            if (node.level == 0) a.set("type", "text");
             a.set("inputmode", node.input_mode);
             a.set("autocomplete", "off");
             a.set("autocapitalize", "off");

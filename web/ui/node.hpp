@@ -86,7 +86,7 @@ struct Node {
     std::string input_mode;
     std::string low, high, step;  ///< slider: numbers as HTML writes them; step "any" where it has none
     std::string spoken;           ///< slider: its value in words
-    int level = 0;
+    int level = 0;  ///< of a heading; of a field: how many lines it has, 0 for one that has no more
     int write = 0;  ///< see mirror.md, `w`
     bool disabled = false;
     bool checked = false;  ///< radio, check box; selected for a tab

@@ -10,7 +10,7 @@
 
 namespace overwater {
 
-void Ui::picture(std::string_view key, Point at, const Picture& picture) {
+void Ui::picture(const std::string_view& key, const Point& at, const Picture& picture) {
     draw_picture(at, picture);
     Node& node = add(key, Role::image, {at.x, at.y, picture.width, picture.height});
     node.name = picture.description;
@@ -18,7 +18,8 @@ void Ui::picture(std::string_view key, Point at, const Picture& picture) {
     if (!interaction_.painting) node.content.push_back(svg_of(picture, *theme_));
 }
 
-float Ui::formula(std::string_view key, Point at, const Formula& formula, std::string spoken, float size, Ink ink) {
+float Ui::formula(const std::string_view& key, const Point& at, const Formula& formula, std::string spoken, float size,
+                  Ink ink) {
     float baseline = 0;
     const Picture picture = typeset(formula, size, ink, measure_, &baseline);
     draw_picture({at.x, at.y - baseline}, picture);
@@ -28,7 +29,7 @@ float Ui::formula(std::string_view key, Point at, const Formula& formula, std::s
     return picture.width;
 }
 
-void Ui::table(std::string_view key, Rect rect, Element table) {
+void Ui::table(const std::string_view& key, const Rect& rect, Element table) {
     Node& node = add(key, Role::table, rect);
     node.content = std::move(table.children);
 }

@@ -19,7 +19,8 @@ std::string plain_number(double value) {
 
 }  // namespace
 
-bool Ui::slider(std::string_view key, Rect rect, const Slider& about) {
+bool Ui::slider(const std::string_view& key, const Rect& place, const Slider& about) {
+    Rect rect = place;
     if (touch() && rect.h < 44) rect = {rect.x, rect.y - (44 - rect.h) / 2, rect.w, 44};
     const double span = about.high > about.low ? about.high - about.low : 1;
     const double value = about.value > about.low ? std::min(about.value, std::max(about.low, about.high)) : about.low;

@@ -25,7 +25,7 @@ const std::vector<Node>& Ui::end() {
     return nodes_;
 }
 
-Node& Ui::add(std::string_view key, Role role, Rect rect) {
+Node& Ui::add(const std::string_view& key, Role role, const Rect& rect) {
     Node& node = nodes_.emplace_back();
     node.key = key;
     node.parent = parents_.back();
@@ -37,7 +37,7 @@ Node& Ui::add(std::string_view key, Role role, Rect rect) {
 
 void Ui::reach(float y) { lowest_ = std::max(lowest_, y); }
 
-void Ui::open(std::string_view key, Role role, Rect rect, std::string name, int level) {
+void Ui::open(const std::string_view& key, Role role, const Rect& rect, std::string name, int level) {
     Node& node = add(key, role, rect);
     node.name = std::move(name);
     node.level = level;
@@ -56,16 +56,16 @@ void Ui::end_fixed() {
     parents_.pop_back();
 }
 
-bool Ui::hovered(Rect rect) const {
+bool Ui::hovered(const Rect& rect) const {
     return interaction_.pointer_x >= 0 && screen(rect).contains(interaction_.pointer_x, interaction_.pointer_y);
 }
 
-bool Ui::visible(Rect rect) const {
+bool Ui::visible(const Rect& rect) const {
     const Rect on_screen = screen(rect);
     return on_screen.bottom() > 0 && on_screen.y < input_.height;
 }
 
-std::string Ui::next_field(std::string_view key) const {
+std::string Ui::next_field(const std::string_view& key) const {
     bool found = false;
     for (const Node& node : nodes_) {
         if (node.role != Role::textbox) continue;
@@ -75,7 +75,7 @@ std::string Ui::next_field(std::string_view key) const {
     return {};
 }
 
-bool Ui::drawable(std::string_view words, Face face) const {
+bool Ui::drawable(const std::string_view& words, Face face) const {
     ImFont* font = fonts_.of(face);
     const char* at = words.data();
     const char* end = at + words.size();
@@ -89,39 +89,41 @@ bool Ui::drawable(std::string_view words, Face face) const {
     return true;
 }
 
-bool Ui::pressed(std::string_view key) {
+bool Ui::pressed(const std::string_view& key) {
     const auto place = std::find(interaction_.clicked.begin(), interaction_.clicked.end(), key);
     if (place == interaction_.clicked.end()) return false;
     interaction_.clicked.erase(place);
     return true;
 }
 
-void Ui::fill(Rect rect, Ink ink, float rounding) {
+void Ui::fill(const Rect& rect, Ink ink, float rounding) {
     if (!visible(rect)) return;
     const Rect r = screen(rect);
     list_->AddRectFilled({r.x, r.y}, {r.right(), r.bottom()}, colour(ink), rounding);
 }
 
-void Ui::frame(Rect rect, Ink ink, float width, float rounding) {
+void Ui::frame(const Rect& rect, Ink ink, float width, float rounding) {
     if (!visible(rect)) return;
     const Rect r = screen(rect);
     const float inset = width / 2;
     list_->AddRect({r.x + inset, r.y + inset}, {r.right() - inset, r.bottom() - inset}, colour(ink), rounding, 0, width);
 }
 
-void Ui::rule(Point from, Point to, Ink ink, float width, bool dashed) {
+void Ui::rule(const Point& from, const Point& to, Ink ink, float width, bool dashed) {
     Picture picture;
     picture.line({0, 0}, {to.x - from.x, to.y - from.y}, ink, width, dashed);
     draw_picture(from, picture);
 }
 
-void Ui::draw_picture(Point at, const Picture& picture) {
+void Ui::draw_picture(const Point& at, const Picture& picture) {
     paint(picture, screen(at), *theme_, *list_, fonts_, input_.pixel_scale);
 }
 
-float Ui::text_width(std::string_view words, Type type) const { return measure_.width(words, type.face, type.size); }
+float Ui::text_width(const std::string_view& words, const Type& type) const {
+    return measure_.width(words, type.face, type.size);
+}
 
-float Ui::draw_text(Point at, std::string_view words, Type type, Anchor anchor) {
+float Ui::draw_text(const Point& at, const std::string_view& words, const Type& type, Anchor anchor) {
     const float wide = text_width(words, type);
     if (!visible({0, at.y, 1, type.size * 1.5f})) return wide;
     const Point p = screen(at);
@@ -131,9 +133,9 @@ float Ui::draw_text(Point at, std::string_view words, Type type, Anchor anchor) 
     return wide;
 }
 
-float Ui::line_height(Type type) { return std::round(type.size * 1.35f); }
+float Ui::line_height(const Type& type) { return std::round(type.size * 1.35f); }
 
-std::vector<std::string> Ui::lines(std::string_view words, Type type, float width) const {
+std::vector<std::string> Ui::lines(const std::string_view& words, const Type& type, float width) const {
     std::vector<std::string> out;
     std::string line;
     std::size_t at = 0;

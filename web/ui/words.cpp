@@ -19,7 +19,8 @@ float anchor_x(Rect box, Anchor anchor) {
 
 }  // namespace
 
-float Ui::text(std::string_view key, Rect box, std::string_view words, Type type, Anchor anchor) {
+float Ui::text(const std::string_view& key, const Rect& box, const std::string_view& words, const Type& type,
+               Anchor anchor) {
     const std::vector<std::string> broken = lines(words, type, box.w);
     const float step = line_height(type);
     const float tall = step * static_cast<float>(broken.size());
@@ -35,14 +36,16 @@ float Ui::text(std::string_view key, Rect box, std::string_view words, Type type
     return tall;
 }
 
-float Ui::heading(std::string_view key, int level, Rect box, std::string_view words, Type type) {
+float Ui::heading(const std::string_view& key, int level, const Rect& box, const std::string_view& words,
+                  const Type& type) {
     const float tall = text(key, box, words, type);
     nodes_.back().role = Role::heading;
     nodes_.back().level = level;
     return tall;
 }
 
-void Ui::label(std::string_view key, std::string_view for_key, Rect box, std::string_view words, Type type) {
+void Ui::label(const std::string_view& key, const std::string_view& for_key, const Rect& box,
+               const std::string_view& words, const Type& type) {
     const std::vector<std::string> broken = lines(words, type, box.w);
     const float step = line_height(type);
     float y = box.y + (box.h - step * static_cast<float>(broken.size())) / 2;
@@ -55,14 +58,15 @@ void Ui::label(std::string_view key, std::string_view for_key, Rect box, std::st
     node.for_key = for_key;
 }
 
-void Ui::output(std::string_view key, Rect box, std::string_view words, std::string name, Type type, Anchor anchor) {
+void Ui::output(const std::string_view& key, const Rect& box, const std::string_view& words, std::string name,
+                const Type& type, Anchor anchor) {
     draw_text({anchor_x(box, anchor), box.y + (box.h - type.size) / 2}, words, type, anchor);
     Node& node = add(key, Role::output, box);
     node.name = std::move(name);
     node.value = words;
 }
 
-void Ui::status(std::string_view key, std::string words) {
+void Ui::status(const std::string_view& key, std::string words) {
     Node& node = add(key, Role::status, {});
     node.name = std::move(words);
 }

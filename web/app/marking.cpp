@@ -1,0 +1,231 @@
+// A class's sheets taken in, marked in slices, and given out as a table.
+
+#include <algorithm>
+
+#include "core/lesson/practice_code.hpp"
+#include "core/lesson/text_table.hpp"
+#include "core/record/text_guard.hpp"
+#include "web/app/app.hpp"
+#include "web/app/incoming.hpp"
+#include "web/app/practice_key.hpp"
+#include "web/browser/platform.hpp"
+#include "web/panels/answer_words.hpp"
+#include "web/panels/marking_words.hpp"
+#include "web/panels/wording.hpp"
+
+namespace overwater {
+
+namespace {
+
+constexpr std::string_view prefix = "marking.";
+constexpr std::string_view rules_setting = "marking_rules";
+constexpr std::array<std::string_view, marking_rule_names.size()> usual{"1", "1", "1", "0", "0", "1"};
+constexpr double slice_ms = 8;
+
+/// Every word by which the page names a column, and every choice.
+std::vector<ColumnName> column_names(const App& app) {
+    std::vector<ColumnName> names{{app.say("marking.group"), "group"},
+                                  {app.say("marking.run"), "run"},
+                                  {app.say("practice.code"), "practice_code"},
+                                  {app.say("sheet.mean"), "mean"}};
+    for (const std::string_view field : field_names) names.push_back({app.say("field." + std::string(field)), field});
+    for (std::size_t i = 0; i < output_count; ++i) {
+        const auto output = static_cast<Output>(i);
+        names.push_back({output_name(app, output), name_of(output)});
+        names.push_back({step_name(app, output), name_of(output)});
+    }
+    return names;
+}
+
+std::vector<ChoiceName> choice_names(const App& app) {
+    std::vector<ChoiceName> names;
+    for (std::size_t i = static_cast<std::size_t>(first_choice); i < field_count; ++i) {
+        const auto field = static_cast<Field>(i);
+        for (const std::string_view value : choices_of(field)) names.push_back({choice_words(app, field, value), field, value});
+    }
+    return names;
+}
+
+bool is_json(std::string_view text) {
+    const std::size_t first = text.find_first_not_of(" \t\r\n");
+    return first != std::string_view::npos && text[first] == '{';
+}
+
+}  // namespace
+
+std::optional<double> marking_rule(std::string_view text, std::size_t rule) {
+    const NumberText number = parse_number(text, Measure::number);
+    const bool whole = rule + 1 == marking_rule_names.size();
+    if (number.state != NumberText::State::number || number.value < 0 || number.value > 100) return std::nullopt;
+    if (whole && (number.value > 5 || number.value != static_cast<int>(number.value))) return std::nullopt;
+    return number.value;
+}
+
+MarkingRules marking_rules(const MarkingDesk& desk) {
+    const auto rule = [&](std::size_t i) {
+        return marking_rule(desk.rules[i], i).value_or(static_cast<double>(usual[i][0] - '0'));
+    };
+    MarkingRules rules;
+    rules.points_per_step = rule(0);
+    rules.points_carried = rule(1);
+    rules.points_off_unit = rule(2);
+    rules.points_off_figures = rule(3);
+    rules.tolerance = rule(4) / 100;
+    rules.spare_figures = static_cast<int>(rule(5));
+    return rules;
+}
+
+void App::begin_marking() {
+    std::string kept = shelf_.setting(rules_setting);
+    for (std::size_t i = 0; i < usual.size(); ++i) {
+        const std::size_t end = std::min(kept.find(';'), kept.size());
+        marking_.rules[i] = kept.empty() ? std::string(usual[i]) : kept.substr(0, end);
+        kept.erase(0, end + 1);
+    }
+}
+
+bool App::marking_typed(const std::string& key, const std::string& text) {
+    if (!key.starts_with(prefix)) return false;
+    const std::string_view name = std::string_view(key).substr(prefix.size());
+    if (name == "text") marking_.text = text;
+    std::string all;
+    for (std::size_t i = 0; i < usual.size(); ++i) {
+        if (name == marking_rule_names[i]) {
+            marking_.rules[i] = text;
+            marking_.marked = 0;
+        }
+        all += marking_.rules[i] + ';';
+    }
+    if (name != "text") shelf_.set_setting(rules_setting, all);
+    platform::wake(2);
+    return true;
+}
+
+void App::add_sheet(std::size_t at, Record record, std::string group, std::vector<std::string_view> asked) {
+    complete_from_code(record);
+    const auto place = static_cast<std::ptrdiff_t>(at);
+    MarkedRow row;
+    row.group = std::move(group);
+    row.asked = std::move(asked);
+    row.misread = misread(record);
+    marking_.rows.insert(marking_.rows.begin() + place, std::move(row));
+    marking_.records.insert(marking_.records.begin() + place, std::move(record));
+}
+
+void App::add_table(const std::string& text, bool pasted) {
+    ClassTable table = read_sheets(text, column_names(*this), choice_names(*this), record_);
+    for (ClassSheet& sheet : table.sheets) {
+        const std::size_t at = pasted ? marking_.pasted++ : marking_.rows.size();
+        add_sheet(at, std::move(sheet.record), std::to_string(sheet.group), table.asked);
+    }
+    for (const Message& problem : table.problems) marking_.problems.push_back(say(problem));
+}
+
+/// What was read from the text before makes room.
+void App::read_class() {
+    marking_.problems.clear();
+    const auto end = static_cast<std::ptrdiff_t>(marking_.pasted);
+    marking_.records.erase(marking_.records.begin(), marking_.records.begin() + end);
+    marking_.rows.erase(marking_.rows.begin(), marking_.rows.begin() + end);
+    marking_.pasted = 0;
+    add_table(marking_.text, true);
+    begin_to_mark();
+}
+
+void App::begin_to_mark() {
+    marking_.marked = 0;
+    marking_.open = ~std::size_t{0};
+    status_ = say(Message{"marking.sheets"}.count("number", static_cast<long long>(marking_.rows.size())));
+    platform::wake(2);
+}
+
+void App::marking_file(const std::string& name, const std::string& text) {
+    marking_.problems.clear();
+    if (is_json(without_byte_order_mark(text))) {
+        Incomings all = records_in(text);
+        if (all.problem) {
+            marking_.problems.push_back(say(Message{"import.refused"}.text("file", name).text("reason", say(*all.problem))));
+        }
+        for (Incoming& incoming : all.records) {
+            if (marking_.rows.size() >= most_sheets) break;
+            const auto code = decode_practice(incoming.record.practice_code).settings;
+            const bool numbered = code && code->student > 0;
+            const std::string own = incoming.record.name.empty() ? name : incoming.record.name;
+            add_sheet(marking_.rows.size(), std::move(incoming.record), numbered ? std::to_string(code->student) : own);
+        }
+    } else {
+        add_table(text, false);
+    }
+    begin_to_mark();
+}
+
+void App::clear_class() {
+    auto rules = std::move(marking_.rules);
+    marking_ = {};
+    marking_.rules = std::move(rules);
+    ++interaction_.write;
+    platform::wake(2);
+}
+
+void App::open_sheet(std::size_t row) {
+    marking_.open = marking_.open == row ? ~std::size_t{0} : row;
+    platform::wake(2);
+}
+
+bool App::run_marking() {
+    if (page_ != PageName::marking || marking_.marked >= marking_.rows.size()) return false;
+    const MarkingRules rules = marking_rules(marking_);
+    const double end = platform::now_ms() + slice_ms;
+    do {
+        mark(marking_.rows[marking_.marked], marking_.records[marking_.marked], rules);
+    } while (++marking_.marked < marking_.rows.size() && platform::now_ms() < end);
+    return true;
+}
+
+/// The whole class as rows of texts, the names of the columns first.
+std::vector<std::vector<std::string>> App::marks_table() const {
+    const DecimalSign sign = record_.conventions.decimal_sign;
+    const std::vector<SheetStep> steps = all_steps(marking_.rows);
+    const bool several = std::any_of(steps.begin(), steps.end(), [](const SheetStep& step) { return step.run > 0; });
+    std::vector<std::vector<std::string>> table;
+    table.push_back({say("marking.group"), say("marking.points"), say("marking.most")});
+    for (const SheetStep& step : steps) table[0].push_back(sheet_step_name(language_, step, several));
+    table[0].push_back(say("marking.remark"));
+    for (const MarkedRow& row : marking_.rows) {
+        auto& cells = table.emplace_back();
+        cells = {row.group, points_text(row.sheet.points, sign), points_text(row.sheet.most_points, sign)};
+        for (const SheetStep& step : steps) {
+            const auto of_sheet = std::find_if(row.sheet.steps.begin(), row.sheet.steps.end(),
+                                               [&](const MarkedStep& one) { return one.step == step; });
+            cells.emplace_back(of_sheet == row.sheet.steps.end() ? std::string_view() : sign_of(of_sheet->judgement));
+        }
+        cells.push_back(all_remarks(language_, row));
+    }
+    return table;
+}
+
+void App::save_marks() {
+    const char separator = record_.conventions.decimal_sign == DecimalSign::comma ? ';' : ',';
+    platform::save_file("overwater-marks-" + platform::iso_time().substr(0, 10) + ".csv", "text/csv",
+                        delimited(marks_table(), separator));
+}
+
+void App::print_marks() {
+    const std::string title = html_text(say("marking.heading"));
+    std::string html = "<!DOCTYPE html><html lang=\"" + html_text(language_.tag()) + "\"><head><meta charset=\"utf-8\"><title>" +
+                       title + "</title></head><body><h1>" + title + "</h1><table>";
+    bool head = true;
+    for (const auto& row : marks_table()) {
+        html += head ? "<thead><tr>" : "<tr>";
+        for (const std::string& cell : row) {
+            html += head ? "<th>" : "<td>";
+            html += html_text(cell);
+            html += head ? "</th>" : "</td>";
+        }
+        html += head ? "</tr></thead>" : "</tr>";
+        head = false;
+    }
+    platform::print_html(html + "</table></body></html>");
+}
+
+}  // namespace overwater

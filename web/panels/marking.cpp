@@ -1,0 +1,143 @@
+// The teacher's page: rules of marking, a class's sheets, and what they come to.
+
+#include <algorithm>
+#include <cmath>
+
+#include "web/app/app.hpp"
+#include "web/panels/marking_rows.hpp"
+#include "web/panels/panels.hpp"
+
+namespace overwater {
+
+namespace {
+
+constexpr Type soft{Face::regular, 15, Ink::soft};
+constexpr int text_lines = 6;
+
+class MarkingPage {
+public:
+    MarkingPage(App& app, Ui& ui, float top)
+        : app_(app),
+          ui_(ui),
+          desk_(app.marking_desk()),
+          margin_(page_margin(ui)),
+          width_(std::min(ui.width() - 2 * margin_, 1100.0f)),
+          row_(ui.touch() ? 44.0f : 32.0f),
+          y_(top + 18) {}
+
+    void draw() {
+        ui_.open("marking", Role::region, {margin_, y_, width_, 0}, app_.say("marking.heading"));
+        y_ += ui_.heading("marking.heading", 2, {margin_, y_, width_, 0}, app_.say("marking.heading"),
+                          {Face::semibold, 22, Ink::text});
+        paragraph("marking.about", app_.say("marking.about"), Type{}, 10);
+        sheets();
+        rules();
+        if (!desk_.rows.empty()) result();
+        ui_.close();
+        ui_.reach(y_ + 28);
+    }
+
+private:
+    void paragraph(const std::string& key, const std::string& words, Type type, float gap) {
+        y_ += ui_.text(key, {margin_, y_ + 2, std::min(width_, 760.0f), 0}, words, type) + gap;
+    }
+
+    bool press(Flow& flow, const char* key, const char* words_key) {
+        const std::string words = app_.say(words_key);
+        Rect rect = flow.next(std::ceil(ui_.text_width(words, Type{})) + 28);
+        rect.h = row_;
+        return ui_.button(key, rect, words, Ui::ButtonLook::framed);
+    }
+
+    void sheets() {
+        const std::string words = app_.say("marking.text");
+        const float tall = Ui::line_height(Type{}) * static_cast<float>(ui_.lines(words, Type{}, width_).size());
+        ui_.label("marking.text.label", "marking.text", {margin_, y_, width_, tall}, words);
+        y_ += tall + 4;
+        Ui::Field field;
+        field.value = desk_.text;
+        field.number = false;
+        field.input_mode = "text";
+        field.lines = text_lines;
+        field.described_by = "marking.columns";
+        const float height = text_lines * Ui::line_height(Type{}) + 14;
+        ui_.field("marking.text", {margin_, y_, width_, height}, field);
+        y_ += height + 8;
+        Flow flow(margin_, y_, width_, row_ + 8, 10);
+        if (press(flow, "marking.read", "marking.read")) app_.read_class();
+        press(flow, "marking.open", "marking.open");
+        ui_.opens_file();
+        if (!desk_.rows.empty() && press(flow, "marking.clear", "marking.clear")) app_.clear_class();
+        y_ = flow.bottom() + 2;
+        paragraph("marking.columns", app_.say("marking.columns"), soft, 4);
+        const std::string& name = app_.record().name;
+        paragraph("marking.open_record",
+                  app_.say(Message{"marking.open_record"}.text("name", name.empty() ? app_.say("record.unnamed") : name)), soft,
+                  8);
+        int number = 0;
+        for (const std::string& problem : desk_.problems) {
+            paragraph("marking.problem" + std::to_string(++number), problem, {Face::regular, 15, Ink::warning}, 3);
+        }
+    }
+
+    void rules() {
+        y_ += 8;
+        y_ += ui_.heading("marking.rules", 3, {margin_, y_, width_, 0}, app_.say("marking.rules"), {Face::semibold, 17, Ink::text}) + 6;
+        constexpr float field_width = 64;
+        float label = 0;
+        for (const std::string_view rule : marking_rule_names) {
+            label = std::max(label, std::ceil(ui_.text_width(app_.say("marking.rule." + std::string(rule)), Type{})) + 12);
+        }
+        label = std::min(label, width_ - field_width);
+        Flow flow(margin_, y_, width_, row_ + 6, 36);
+        for (std::size_t i = 0; i < marking_rule_names.size(); ++i) {
+            const std::string name(marking_rule_names[i]);
+            const std::string key = "marking." + name;
+            const Rect place = flow.next(label + field_width);
+            ui_.label(key + ".label", key, {place.x, place.y, label - 8, row_}, app_.say("marking.rule." + name));
+            Ui::Field field;
+            field.value = desk_.rules[i];
+            field.invalid = !marking_rule(desk_.rules[i], i);
+            if (field.invalid) field.described_by = "marking.rule_problem";
+            ui_.field(key, {place.x + label, place.y, field_width, row_}, field);
+            odd_ = odd_ || field.invalid;
+        }
+        y_ = flow.bottom() + 4;
+        if (odd_) paragraph("marking.rule_problem", app_.say("marking.rule_problem"), {Face::regular, 15, Ink::warning}, 4);
+    }
+
+    void result() {
+        y_ += 6;
+        ui_.rule({margin_, y_}, {margin_ + width_, y_});
+        y_ += 12;
+        const auto all = static_cast<long long>(desk_.rows.size());
+        const bool done = desk_.marked >= desk_.rows.size();
+        y_ += ui_.heading("marking.sheets", 3, {margin_, y_, width_, 0}, app_.say(Message{"marking.sheets"}.count("number", all)),
+                          {Face::semibold, 18, Ink::text}) + 6;
+        if (!done) {
+            paragraph("marking.busy", app_.say(Message{"marking.busy"}.count("number", static_cast<long long>(desk_.marked))), soft, 6);
+            return;
+        }
+        Flow flow(margin_, y_, width_, row_ + 8, 10);
+        if (press(flow, "marking.save", "marking.save")) app_.save_marks();
+        if (press(flow, "marking.print", "marking.print")) app_.print_marks();
+        y_ = flow.bottom() + 4;
+        y_ += draw_marked_rows(app_, ui_, {margin_, y_, width_, 0});
+        paragraph("marking.signs", app_.say("marking.signs"), soft, 4);
+    }
+
+    App& app_;
+    Ui& ui_;
+    const MarkingDesk& desk_;
+    float margin_;
+    float width_;
+    float row_;
+    float y_;
+    bool odd_ = false;
+};
+
+}  // namespace
+
+void draw_marking_page(App& app, Ui& ui, float top) { MarkingPage(app, ui, top).draw(); }
+
+}  // namespace overwater
