@@ -129,7 +129,10 @@ private:
         out.unit_missing = !out.answer.unit_given;
         out.judgement = judged(*out.answer.value);
         if (out.judgement != Judgement::not_right) return;
+        out.does_not_follow = false;
         const NumberText& number = out.answer.number;
+        // A number of one figure is near enough to something in some unit.
+        if (out.answer.value->half_unit > 0.02 * std::fabs(out.answer.value->si)) return;
         for (const UnitId other : units_of(info(out.answer.unit).measure)) {
             StatedValue value = *out.answer.value;
             value.si = to_base(number.value, other);
@@ -142,7 +145,6 @@ private:
             out.answer.value = value;
             return;
         }
-        out.does_not_follow = false;
     }
 
     void show_as(MarkedStep& out, const MarkedRun& run) const {

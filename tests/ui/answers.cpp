@@ -145,6 +145,8 @@ TEST_CASE("Several runs have their own answers, and a mean with its slip") {
     for (const auto& [key, text] : {std::pair{"bench.mass_of_metal", "0.0412"}, std::pair{"bench.scale_reading", "10.15"}}) {
         desk.type(key, text);
     }
+    desk.choose("bench.liquid_stands.higher_inside", "higher_inside");
+    desk.type("bench.level_difference", "112");
     desk.press("header.answers");
     CHECK(desk.node("sheet.molar_volume_standard").value.empty());
     // By hand, V proportional: 42.20/43.20 x 22.6818 = 22.157 L/mol; the mean 22.419; their sum 44.84.
@@ -242,5 +244,5 @@ TEST_CASE("A practice run by the teacher's word is judged after it") {
     desk.press("answers.show");
     desk.press("header.answers");
     desk.press("sheet.gas_volume.check");
-    CHECK(words(desk, "sheet.gas_volume.said") == "Not right yet.");
+    CHECK(words(desk, "sheet.gas_volume.said").starts_with("Not right yet."));
 }

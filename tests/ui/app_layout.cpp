@@ -360,6 +360,9 @@ constexpr State states[] = {
     {"practice run with the mishap said", [](Desk& desk) { desk.choose("practice.mishap", "gas_warm"); }},
     {"answers of a record, checked and helped",
      [](Desk& desk) {
+         // A record of one's own: the runs of a practice run are given.
+         desk.press("header.record");
+         desk.press("records.new");
          desk.press("header.bench");
          desk.press("runs.add");
          desk.type_record_a();

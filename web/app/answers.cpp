@@ -158,7 +158,10 @@ void App::help_with(const SheetStep& step) {
     const CheckedStep* before = checked(step);
     const Help next = before == nullptr ? Help::none : next_help(*before);
     if (next == Help::none) {
+        // Pressed again without a change, what has been said stays.
+        const Help said = before == nullptr || before->changed ? Help::judgement : before->help;
         check_steps({step});
+        const_cast<CheckedStep*>(checked(step))->help = said;
     } else {
         const_cast<CheckedStep*>(before)->help = next;
     }
