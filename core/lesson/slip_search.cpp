@@ -32,7 +32,11 @@ bool contains(const SlipSet& all, const SlipSet& some) {
 class Search {
 public:
     Search(const Assessment& run, std::span<const StatedValue> answers, const Outcome<double>& carried)
-        : run_(run), answers_(answers), bands_(route_bands(run, carried)), parts_(run, carried) {
+        : run_(run),
+          answers_(answers),
+          bands_(route_bands(run, carried)),
+          right_(evaluate(run.measured, Method{}, run.outcome.ready - carried.ready, carried)),
+          parts_(run, carried) {
         for (const StatedValue& answer : answers) {
             last_.add(answer.output);
             Band& band = bands_.bands[static_cast<std::size_t>(answer.output)];
@@ -47,7 +51,7 @@ public:
         bool all_right = true;
         for (const StatedValue& answer : answers_) all_right = all_right && is_right(answer, bands_[answer.output]);
         if (all_right) {
-            const double off = std::fabs(asked.si - run_.outcome[asked.output]);
+            const double off = std::fabs(asked.si - right_[asked.output]);
             finding.kind = off <= asked.half_unit * (1 + 1e-9) ? SlipFinding::Kind::right
                                                                : SlipFinding::Kind::right_by_route;
             return finding;
@@ -77,7 +81,7 @@ private:
         double by_routes;
     };
     Distance distance(const StatedValue& answer, double value) const {
-        const double right = run_.outcome[answer.output];
+        const double right = right_[answer.output];
         const Band& band = bands_[answer.output];
         Band here{value + (band.low - right), value + (band.high - right)};
         if (answer.output != Output::percent_error && right != 0) {
@@ -189,6 +193,7 @@ private:
     const Assessment& run_;
     std::span<const StatedValue> answers_;
     RouteBands bands_;
+    Outcome<double> right_;  ///< what the bands lie around: steps that are carried taken as they are
     SlipParts parts_;
     OutputSet last_;
     std::vector<SlipExplanation> found_;

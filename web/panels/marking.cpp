@@ -13,6 +13,7 @@ namespace {
 
 constexpr Type soft{Face::regular, 15, Ink::soft};
 constexpr int text_lines = 6;
+constexpr int fewer_lines = 3;  ///< once there are sheets, which are what is looked at then
 
 class MarkingPage {
 public:
@@ -58,9 +59,11 @@ private:
         field.value = desk_.text;
         field.number = false;
         field.input_mode = "text";
-        field.lines = text_lines;
-        field.described_by = "marking.columns";
-        const float height = text_lines * Ui::line_height(Type{}) + 14;
+        // How to name columns is told until it was done well.
+        const bool told = desk_.rows.empty() || !desk_.problems.empty();
+        field.lines = desk_.rows.empty() ? text_lines : fewer_lines;
+        if (told) field.described_by = "marking.columns";
+        const float height = static_cast<float>(field.lines) * Ui::line_height(Type{}) + 14;
         ui_.field("marking.text", {margin_, y_, width_, height}, field);
         y_ += height + 8;
         Flow flow(margin_, y_, width_, row_ + 8, 10);
@@ -69,7 +72,7 @@ private:
         ui_.opens_file();
         if (!desk_.rows.empty() && press(flow, "marking.clear", "marking.clear")) app_.clear_class();
         y_ = flow.bottom() + 2;
-        paragraph("marking.columns", app_.say("marking.columns"), soft, 4);
+        if (told) paragraph("marking.columns", app_.say("marking.columns"), soft, 4);
         const std::string& name = app_.record().name;
         paragraph("marking.open_record",
                   app_.say(Message{"marking.open_record"}.text("name", name.empty() ? app_.say("record.unnamed") : name)), soft,

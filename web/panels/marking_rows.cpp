@@ -124,14 +124,13 @@ private:
         };
         for (std::size_t i = 0; i < row.sheet.steps.size(); ++i) {
             const MarkedStep& step = row.sheet.steps[i];
-            const bool several = most_steps_ > 0 && record.runs.size() > 1;
+            const bool several = record.runs.size() > 1;
             std::string words = app_.say(Message{"marking.of_step"}
                                              .text("step", sheet_step_name(language, step.step, several))
                                              .text("words", answered(record, step)));
-            words += ' ' + judgement_words(language, step);
             const bool wrong = step.judgement == Judgement::not_right;
-            const bool known = step.judgement != Judgement::not_known;
-            if (known && step.judgement != Judgement::right) words += ' ' + expected(step);
+            words += ' ' + (wrong ? app_.say("marking.not_right") : judgement_words(language, step));
+            if (wrong || step.judgement == Judgement::no_number) words += ' ' + expected(step);
             for (const std::string& more : form_words(language, step)) words += ' ' + more;
             line(words, {Face::regular, 16, wrong ? Ink::warning : Ink::text}, 0);
             if (!wrong) continue;
