@@ -5,6 +5,7 @@
 #include <optional>
 
 #include "core/explain/working.hpp"
+#include "core/quantity/gum.hpp"
 #include "core/result/evaluate.hpp"
 
 namespace overwater {
@@ -16,18 +17,6 @@ constexpr Output chain[]{Output::gas_volume,         Output::water_vapour_pressu
                          Output::molar_volume_standard};
 constexpr Output chain_as_collected[]{Output::gas_volume, Output::amount_of_metal, Output::amount_of_gas,
                                       Output::molar_volume_bench};
-
-const Answer* answer_to(const std::vector<Answer>& answers, std::string_view step) {
-    for (const Answer& answer : answers) {
-        if (answer.step == step) return &answer;
-    }
-    return nullptr;
-}
-
-Output last_output(const Record& record) {
-    return record.conventions.conversion == Conventions::Conversion::none ? Output::molar_volume_bench
-                                                                          : Output::molar_volume_standard;
-}
 
 bool counts(const Run& run) { return run.left_out.empty(); }
 
@@ -41,7 +30,8 @@ struct MarkedRun {
 
 class Marker {
 public:
-    Marker(const Record& record, const MarkingRules& rules) : record_(record), rules_(rules) {
+    Marker(const Record& record, const MarkingRules& rules, const std::vector<SheetStep>* explained)
+        : record_(record), rules_(rules), explained_(explained) {
         for (std::size_t i = 0; i < record.runs.size(); ++i) {
             MarkedRun run{assess(read_all([&](Field field) -> const Entry& { return entry_for(record, i, field); }),
                                  record.conventions),
@@ -66,12 +56,9 @@ private:
         MarkedStep out;
         out.step = step;
         out.unit = unit_of(step.output);
-        const bool of_sheet = step.run < 0;
-        const auto& answers =
-            of_sheet ? record_.answers : record_.runs[static_cast<std::size_t>(step.run)].answers;
-        const Answer* answer = answer_to(answers, step_name(step));
+        const Answer* answer = answer_to(answers_of(record_, step), step_name(step));
         if (answer != nullptr) out.answer = read_answer(step.output, answer->text, answer->unit);
-        if (of_sheet) {
+        if (step.run < 0) {
             judge_sheet_step(out);
         } else {
             judge_run_step(out, runs_[static_cast<std::size_t>(step.run)]);
@@ -104,7 +91,7 @@ private:
         if (settled_without_judging(out, known)) return;
         const RouteBands by_own = route_bands(run.right, run.own);
         judge(out, as_a_step(output, run.bands[output]), as_a_step(output, by_own[output]), out.right, out.expected);
-        if (out.judgement == Judgement::not_right) {
+        if (is_explained(out)) {
             const StatedValue stated[]{*out.answer.value};
             out.finding = find_slips(run.right, stated, run.own);
         }
@@ -147,6 +134,11 @@ private:
         }
     }
 
+    bool is_explained(const MarkedStep& out) const {
+        return out.judgement == Judgement::not_right &&
+               (explained_ == nullptr || std::find(explained_->begin(), explained_->end(), out.step) != explained_->end());
+    }
+
     void show_as(MarkedStep& out, const MarkedRun& run) const {
         for (const WorkingStep& step : run.working) {
             if (step.output != out.step.output) continue;
@@ -161,7 +153,7 @@ private:
 
     /// Mean and percent error come of the molar volumes that the student had, and where one is blank of the right one.
     void judge_sheet_step(MarkedStep& out) {
-        const Output last = last_output(record_);
+        const Output last = headline_output(record_.conventions);
         std::vector<double> right;
         std::vector<double> own;
         Band band{0, 0};
@@ -184,8 +176,8 @@ private:
         if (out.step.mean) take_ratio_of_totals(band, right);
         band = {band.low / count, band.high / count};
         own_band = {own_band.low / count, own_band.high / count};
-        double exact = mean_of(right);
-        double expected = own_mean_ ? *own_mean_ : mean_of(own);
+        double exact = sample_of(right).mean;
+        double expected = out_of_mean(own);
         if (own_mean_) own_band = {expected, expected};
         show_as(out, runs_.front());
         if (!out.step.mean) {
@@ -201,7 +193,7 @@ private:
             out.answer.value->si = std::copysign(out.answer.value->si, expected);
         }
         judge(out, band, own_band, exact, expected);
-        if (out.judgement == Judgement::not_right) explain_sheet_step(out, own);
+        if (is_explained(out)) explain_sheet_step(out, own);
         if (out.step.mean) own_mean_ = out.answer.value->si;
     }
 
@@ -212,11 +204,11 @@ private:
         std::size_t k = 0;
         for (std::size_t i = 0; i < runs_.size(); ++i) {
             const Assessment& run = runs_[i].right;
-            if (!counts(record_.runs[i]) || !run.has(last_output(record_))) continue;
+            if (!counts(record_.runs[i]) || !run.has(headline_output(record_.conventions))) continue;
             weighted += values[k++] * run.outcome[Output::amount_of_gas];
             weights += run.outcome[Output::amount_of_gas];
         }
-        const double moved = static_cast<double>(values.size()) * (weighted / weights - mean_of(values));
+        const double moved = static_cast<double>(values.size()) * (weighted / weights - sample_of(values).mean);
         sums.low += std::min(moved, 0.0);
         sums.high += std::max(moved, 0.0);
     }
@@ -225,19 +217,19 @@ private:
         const StatedValue& stated = *out.answer.value;
         if (!out.step.mean) {
             Outcome<double> before;
-            before.put(last_output(record_), out_of_mean(values));
+            before.put(headline_output(record_.conventions), out_of_mean(values));
             const StatedValue answers[]{stated};
             out.finding = find_slips(runs_.front().right, answers, before);
             for (double& value : values) value = percent_error_of(value);
         }
         if (values.size() > 1) out.mean_slip = mean_slip_of(values, stated.si, stated.half_unit);
     }
-    double out_of_mean(const std::vector<double>& values) const { return own_mean_ ? *own_mean_ : mean_of(values); }
+    double out_of_mean(const std::vector<double>& values) const { return own_mean_.value_or(sample_of(values).mean); }
 
     double percent_error_of(double molar_volume) const {
         const Assessment& run = runs_.front().right;
         Outcome<double> known;
-        known.put(last_output(record_), molar_volume);
+        known.put(headline_output(record_.conventions), molar_volume);
         return evaluate(run.measured, Method{}, run.outcome.ready - known.ready, known)[Output::percent_error];
     }
     /// With the accepted value as each class has it.
@@ -246,7 +238,7 @@ private:
         Band reached{HUGE_VAL, -HUGE_VAL};
         for (const double end : {found.low, found.high}) {
             Outcome<double> known;
-            known.put(last_output(record_), end);
+            known.put(headline_output(record_.conventions), end);
             const Band band = route_bands(run, known)[Output::percent_error];
             reached = {std::min(reached.low, band.low), std::max(reached.high, band.high)};
         }
@@ -270,6 +262,7 @@ private:
 
     const Record& record_;
     const MarkingRules& rules_;
+    const std::vector<SheetStep>* explained_;
     std::vector<MarkedRun> runs_;
     std::optional<double> own_mean_;
 };
@@ -278,7 +271,7 @@ private:
 
 std::vector<SheetStep> sheet_steps(const Record& record) {
     std::vector<SheetStep> steps;
-    const bool converted = last_output(record) == Output::molar_volume_standard;
+    const bool converted = headline_output(record.conventions) == Output::molar_volume_standard;
     const std::span<const Output> outputs =
         converted ? std::span<const Output>(chain) : std::span<const Output>(chain_as_collected);
     for (std::size_t i = 0; i < record.runs.size(); ++i) {
@@ -289,13 +282,27 @@ std::vector<SheetStep> sheet_steps(const Record& record) {
         }
     }
     const auto counted = std::count_if(record.runs.begin(), record.runs.end(), counts);
-    if (counted > 1) steps.push_back({last_output(record), -1, true});
+    if (counted > 1) steps.push_back({headline_output(record.conventions), -1, true});
     steps.push_back({Output::percent_error, -1, false});
     return steps;
 }
 
 std::string_view step_name(const SheetStep& step) { return step.mean ? "mean" : name_of(step.output); }
 
-MarkedSheet mark_sheet(const Record& record, const MarkingRules& rules) { return Marker(record, rules).mark(); }
+bool is_on_a_sheet(Output output) {
+    return std::find(std::begin(chain), std::end(chain), output) != std::end(chain) ||
+           output == Output::molar_volume_bench || output == Output::percent_error;
+}
+
+const std::vector<Answer>& answers_of(const Record& record, const SheetStep& step) {
+    return step.run < 0 ? record.answers : record.runs[static_cast<std::size_t>(step.run)].answers;
+}
+std::vector<Answer>& answers_of(Record& record, const SheetStep& step) {
+    return step.run < 0 ? record.answers : record.runs[static_cast<std::size_t>(step.run)].answers;
+}
+
+MarkedSheet mark_sheet(const Record& record, const MarkingRules& rules, const std::vector<SheetStep>* explained) {
+    return Marker(record, rules, explained).mark();
+}
 
 }  // namespace overwater

@@ -25,6 +25,13 @@ struct SheetStep {
 /// molar volume of each run, then mean (of several runs) and percent error. By the conventions, some are not asked.
 std::vector<SheetStep> sheet_steps(const Record& record);
 
+/// Whether any sheet asks for this output.
+bool is_on_a_sheet(Output output);
+
+/// The answers among which that to `step` is kept: of its run, or of the whole record.
+const std::vector<Answer>& answers_of(const Record& record, const SheetStep& step);
+std::vector<Answer>& answers_of(Record& record, const SheetStep& step);
+
 /// The name under which an answer is kept in a record: that of the output, or "mean".
 std::string_view step_name(const SheetStep& step);
 
@@ -74,7 +81,9 @@ struct MarkedSheet {
     double most_points = 0;     ///< of all steps that could be marked
 };
 
-/// Marks the answers in `record` (those of its runs, and of the whole record) by its own readings and conventions.
-MarkedSheet mark_sheet(const Record& record, const MarkingRules& rules = {});
+/// Marks the answers in `record` (those of its runs, and of the whole record) by its own readings and conventions. Where
+/// `explained` is given, slips are searched for those steps alone: some milliseconds each that is not right.
+MarkedSheet mark_sheet(const Record& record, const MarkingRules& rules = {},
+                       const std::vector<SheetStep>* explained = nullptr);
 
 }  // namespace overwater

@@ -2,18 +2,14 @@
 
 #include <cmath>
 
-namespace overwater {
+#include "core/quantity/gum.hpp"
 
-double mean_of(std::span<const double> values) {
-    double sum = 0;
-    for (const double value : values) sum += value;
-    return sum / static_cast<double>(values.size());
-}
+namespace overwater {
 
 MeanSlip mean_slip_of(std::span<const double> values, double value, double half_unit) {
     const auto is = [&](double other) { return std::fabs(value - other) <= half_unit * (1 + 1e-9); };
     const auto count = static_cast<double>(values.size());
-    const double sum = mean_of(values) * count;
+    const double sum = sample_of(values).mean * count;
     if (is(sum)) return MeanSlip::not_divided;
     if (is(sum / (count + 1))) return MeanSlip::divided_by_more;
     for (const double one : values) {

@@ -26,7 +26,4 @@ constexpr std::string_view name_of(MeanSlip slip) { return mean_slip_names[stati
 /// What gives `value`, within `half_unit`, from the values that should have been averaged. Two values or more.
 MeanSlip mean_slip_of(std::span<const double> values, double value, double half_unit);
 
-/// The mean of the ratios, and of other accepted ways: ratio of totals (mean volume over mean amount).
-double mean_of(std::span<const double> values);
-
 }  // namespace overwater

@@ -226,4 +226,8 @@ const Dial* dial_for(const PracticeRun& practice, std::size_t run, Field field) 
     return nullptr;
 }
 
+std::optional<PracticeSettings> practice_settings_of(const Record& record) {
+    return decode_practice(record.practice_code).settings;
+}
+
 }  // namespace overwater

@@ -36,6 +36,9 @@ struct PracticeRun {
 /// The run that `settings` mean. Settings that have no code (`can_be_coded`) give a record without runs and dials.
 PracticeRun practice_run(const PracticeSettings& settings);
 
+/// What the practice code of a record says, or nothing: it has none.
+std::optional<PracticeSettings> practice_settings_of(const Record& record);
+
 /// The dial that `field` of run `run` is read from, or nothing: it is given.
 const Dial* dial_for(const PracticeRun& practice, std::size_t run, Field field);
 

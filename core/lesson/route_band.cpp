@@ -57,9 +57,7 @@ public:
     }
 
 private:
-    Output found() const {
-        return run_.measured.setup.converted ? Output::molar_volume_standard : Output::molar_volume_bench;
-    }
+    Output found() const { return headline_output(run_.conventions); }
     Band& band(Output o) { return out_.bands[static_cast<std::size_t>(o)]; }
 
     double value(Output o) const {

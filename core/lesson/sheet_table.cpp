@@ -36,10 +36,6 @@ struct Column {
     UnitId unit = UnitId::none;
 };
 
-constexpr Output answered[]{Output::gas_volume,        Output::water_vapour_pressure, Output::dry_gas_pressure,
-                            Output::amount_of_metal,   Output::amount_of_gas,         Output::volume_at_standard,
-                            Output::molar_volume_bench, Output::molar_volume_standard, Output::percent_error};
-
 Column column_named(std::string_view name) {
     using Kind = Column::Kind;
     Column column;
@@ -49,8 +45,9 @@ Column column_named(std::string_view name) {
     if (column.kind != Kind::unknown) return column;
     column.step.mean = name == "mean";
     if (column.step.mean) column.step.output = Output::molar_volume_standard;
-    for (const Output output : answered) {
-        if (name == name_of(output)) column.step.output = output;
+    for (std::size_t i = 0; i < output_count; ++i) {
+        const auto output = static_cast<Output>(i);
+        if (name == name_of(output) && is_on_a_sheet(output)) column.step.output = output;
     }
     if (column.step.output != Output::count) {
         column.kind = Kind::answer;
@@ -83,11 +80,6 @@ std::optional<int> number_in(std::string_view text, int most) {
     }
     if (value < 1 || value > most) return std::nullopt;
     return value;
-}
-
-std::vector<Answer>& answers_in(Record& record, const SheetStep& step, std::size_t run) {
-    const bool of_sheet = step.mean || step.output == Output::percent_error;
-    return of_sheet ? record.answers : record.runs[run].answers;
 }
 
 class SheetsReader {
@@ -314,12 +306,13 @@ private:
     }
 
     void answer(Record& record, std::size_t run, const Column& column, const std::string& cell, std::size_t line) {
-        std::vector<Answer>& answers = answers_in(record, column.step, run);
-        const std::string_view name = step_name(column.step);
-        for (const Answer& before : answers) {
-            if (before.step != name) continue;
+        SheetStep step = column.step;
+        if (!step.mean && step.output != Output::percent_error) step.run = static_cast<int>(run);
+        std::vector<Answer>& answers = answers_of(record, step);
+        const std::string_view name = step_name(step);
+        if (const Answer* before = answer_to(answers, name)) {
             // Of the whole sheet it may stand in each of its rows.
-            if (before.text != cell) tell(at_line("table.answer_twice", line).text("cell", beginning(cell)));
+            if (before->text != cell) tell(at_line("table.answer_twice", line).text("cell", beginning(cell)));
             return;
         }
         Answer one;
@@ -348,8 +341,8 @@ ClassTable read_sheets(std::string_view text, const std::vector<ColumnName>& col
 
 std::vector<Misread> misread(const Record& record) {
     std::vector<Misread> wrong;
-    const auto settings = decode_practice(record.practice_code).settings;
-    if (record.practice_code.empty() || !settings) return wrong;
+    const auto settings = practice_settings_of(record);
+    if (!settings) return wrong;
     for (const Dial& dial : practice_run(*settings).dials) {
         const auto run = static_cast<std::size_t>(std::max(dial.run, 0));
         if (run >= record.runs.size()) continue;
@@ -360,8 +353,8 @@ std::vector<Misread> misread(const Record& record) {
 }
 
 bool complete_from_code(Record& record) {
-    const auto settings = decode_practice(record.practice_code).settings;
-    if (record.practice_code.empty() || !settings) return false;
+    const auto settings = practice_settings_of(record);
+    if (!settings) return false;
     const PracticeRun practice = practice_run(*settings);
     for (const Dial& dial : practice.dials) {
         const auto run = static_cast<std::size_t>(std::max(dial.run, 0));

@@ -2,16 +2,6 @@
 
 namespace overwater {
 
-namespace {
-
-OutputSet set_of(std::initializer_list<Output> list) {
-    OutputSet set;
-    for (const Output output : list) set.add(output);
-    return set;
-}
-
-}  // namespace
-
 SlipParts::SlipParts(const Assessment& run, const Outcome<double>& carried) : run_(run), carried_(carried) {
     const auto part = [this](SlipPart which) -> Part& { return parts_[static_cast<std::size_t>(which)]; };
     for (std::size_t i = 0; i < slip_count; ++i) {
@@ -46,9 +36,9 @@ SlipParts::SlipParts(const Assessment& run, const Outcome<double>& carried) : ru
 
 void SlipParts::want(OutputSet outputs) {
     // What each of the last steps needs of the others.
-    OutputSet last = set_of({Output::absolute_temperature, Output::compression_factor,
+    OutputSet last = OutputSet::of(Output::absolute_temperature, Output::compression_factor,
                              Output::standard_compression_factor, Output::gas_volume, Output::amount_of_acid,
-                             Output::amount_of_gas});
+                             Output::amount_of_gas);
     const bool of_metal = outputs.has(Output::amount_by_volume) || outputs.has(Output::molar_mass_found) ||
                           outputs.has(Output::purity_found);
     const bool compared = outputs.has(Output::accepted_value) || outputs.has(Output::percent_error) || of_metal;

@@ -1,10 +1,8 @@
 #include "core/pool/summary.hpp"
 
 #include <algorithm>
-#include <cmath>
 #include <vector>
 
-#include "core/quantity/exact_sum.hpp"
 #include "core/quantity/gum.hpp"
 
 namespace overwater {
@@ -26,27 +24,15 @@ Summary summary_of(std::span<const double> values) {
     Summary all;
     all.count = values.size();
     if (values.empty()) return all;
-    const double origin = values.front();
-    const auto count = static_cast<double>(values.size());
-    ExactSum sum;
-    for (const double value : values) sum.add(value - origin);
-    const double mean = sum.value() / count;
-    all.mean = origin + mean;
-    ExactSum squares;
-    ExactSum rest;  // what is left of the deviations' sum, by which the squares are put right
-    for (const double value : values) {
-        const double deviation = (value - origin) - mean;
-        squares.add(deviation * deviation);
-        rest.add(deviation);
-    }
+    const Sample sample = sample_of(values);
+    all.mean = sample.mean;
     all.median = median_of(values);
     all.low = *std::min_element(values.begin(), values.end());
     all.high = *std::max_element(values.begin(), values.end());
     if (values.size() < 2) return all;
-    const double corrected = squares.value() - rest.value() * rest.value() / count;
-    all.deviation = std::sqrt(std::max(corrected, 0.0) / (count - 1));
-    all.standard_error = all.deviation / std::sqrt(count);
-    all.half_width = coverage_factor(count - 1) * all.standard_error;
+    all.deviation = sample.deviation;
+    all.standard_error = sample.of_mean;
+    all.half_width = coverage_factor(static_cast<double>(values.size()) - 1) * all.standard_error;
     return all;
 }
 

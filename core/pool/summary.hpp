@@ -19,8 +19,7 @@ struct Summary {
     double half_width = 0;      ///< of the 95 % interval of the mean by Student's t with n - 1 degrees of freedom
 };
 
-/// Finite values, any number of them. Deviations are taken from the first value, so that large equal parts cost no digits
-/// (NIST StRD, NumAcc1 to 4).
+/// Finite values, any number of them; large equal parts cost no digits that count (NIST StRD, NumAcc1 to 4).
 Summary summary_of(std::span<const double> values);
 
 }  // namespace overwater

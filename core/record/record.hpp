@@ -1,6 +1,7 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 #include <utility>
 #include <vector>
 
@@ -63,6 +64,9 @@ struct Record {
     std::string kept;  ///< unknown members, as JSON text of an object
     friend bool operator==(const Record&, const Record&) = default;
 };
+
+/// The answer to `step` among `answers`, or nothing.
+const Answer* answer_to(const std::vector<Answer>& answers, std::string_view step);
 
 /// The entry that counts for `run`: its own where something was put down, else the shared one.
 const Entry& entry_for(const Record& record, std::size_t run, Field field);

@@ -256,6 +256,11 @@ Assessment assess(const Readings& readings, const Conventions& conventions) {
     return assessment;
 }
 
+Output headline_output(const Conventions& conventions) {
+    return conventions.conversion == Conventions::Conversion::none ? Output::molar_volume_bench
+                                                                   : Output::molar_volume_standard;
+}
+
 Outcome<double> outcome_by(const Assessment& assessment, const Method& method) {
     return evaluate(assessment.measured, method, assessment.outcome.ready);
 }

@@ -56,6 +56,9 @@ struct Assessment {
 /// Settles what is there, refuses what cannot be, and evaluates the rest. Every value in the outcome is finite.
 Assessment assess(const Readings& readings, const Conventions& conventions);
 
+/// The output that is the result: converted, or as collected.
+Output headline_output(const Conventions& conventions);
+
 /// The outcome of the same readings by another method; only what the right method gives too is ready.
 Outcome<double> outcome_by(const Assessment& assessment, const Method& method);
 

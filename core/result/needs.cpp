@@ -4,13 +4,6 @@ namespace overwater {
 
 namespace {
 
-template <class... Outputs>
-OutputSet outputs(Outputs... list) {
-    OutputSet set;
-    (set.add(list), ...);
-    return set;
-}
-
 Needs scale_needs(const Setup& setup, Field mark) {
     FieldSet fields = FieldSet::of(Field::number_at_closed_end, mark);
     if (setup.closed_end != ClosedEnd::zero) fields.add(Field::tube_capacity);
@@ -19,7 +12,7 @@ Needs scale_needs(const Setup& setup, Field mark) {
 
 Needs volume_needs(const Setup& setup) {
     if (setup.start == Start::nothing) return scale_needs(setup, Field::scale_reading);
-    Needs needs{{}, outputs(Output::gas_at_end, Output::gas_at_start)};
+    Needs needs{{}, OutputSet::of(Output::gas_at_end, Output::gas_at_start)};
     if (setup.start_level_known) {
         needs.outputs.add(Output::start_dry_pressure);
         needs.outputs.add(Output::dry_gas_pressure);
@@ -29,7 +22,7 @@ Needs volume_needs(const Setup& setup) {
 
 Needs column_needs(const Setup& setup, Field level) {
     if (setup.liquid_stands == LiquidStands::level) return {FieldSet::of(Field::liquid_stands), {}};
-    return {FieldSet::of(Field::liquid_stands, level), outputs(Output::water_density)};
+    return {FieldSet::of(Field::liquid_stands, level), OutputSet::of(Output::water_density)};
 }
 
 void add_barometer(Needs& needs, const Setup& setup) {
@@ -66,7 +59,7 @@ Needs metal_needs(const Setup& setup) {
 }
 
 Needs standard_needs(const Setup& setup) {
-    Needs needs{{}, outputs(Output::gas_volume, Output::amount_of_gas, Output::dry_gas_pressure,
+    Needs needs{{}, OutputSet::of(Output::gas_volume, Output::amount_of_gas, Output::dry_gas_pressure,
                             Output::absolute_temperature)};
     if (setup.real_gas) {
         needs.outputs.add(Output::compression_factor);
@@ -91,7 +84,7 @@ Needs volume_at_standard_needs(const Setup& setup) {
 }
 
 Needs at_barometer_needs(const Setup& setup) {
-    Needs needs{{}, outputs(Output::gas_volume, Output::amount_of_gas, Output::dry_gas_pressure)};
+    Needs needs{{}, OutputSet::of(Output::gas_volume, Output::amount_of_gas, Output::dry_gas_pressure)};
     add_barometer(needs, setup);
     return needs;
 }
@@ -126,7 +119,7 @@ Needs needs_of(Output output, const Setup& setup) {
                     {}};
         case Output::pressure_at_bench: return {FieldSet::of(Field::barometer, Field::height_above_sea_level), {}};
         case Output::column_pressure: return column_needs(setup, Field::level_difference);
-        case Output::dry_gas_pressure: return dry_needs(setup, {{}, outputs(Output::column_pressure)});
+        case Output::dry_gas_pressure: return dry_needs(setup, {{}, OutputSet::of(Output::column_pressure)});
         case Output::start_dry_pressure:
             return dry_needs(setup, column_needs(setup, Field::start_level_difference));
         case Output::gas_at_end: return scale_needs(setup, Field::scale_reading);
@@ -137,30 +130,30 @@ Needs needs_of(Output output, const Setup& setup) {
         case Output::mass: return mass_needs(setup);
         case Output::amount_of_metal: return metal_needs(setup);
         case Output::amount_of_acid: return {FieldSet::of(Field::acid_volume, Field::acid_concentration), {}};
-        case Output::acid_needed: return {FieldSet::of(Field::acid), outputs(Output::amount_of_metal)};
+        case Output::acid_needed: return {FieldSet::of(Field::acid), OutputSet::of(Output::amount_of_metal)};
         case Output::acid_volume_needed:
-            return {FieldSet::of(Field::acid_concentration), outputs(Output::acid_needed)};
-        case Output::acid_excess: return {{}, outputs(Output::amount_of_acid, Output::acid_needed)};
+            return {FieldSet::of(Field::acid_concentration), OutputSet::of(Output::acid_needed)};
+        case Output::acid_excess: return {{}, OutputSet::of(Output::amount_of_acid, Output::acid_needed)};
         case Output::amount_of_gas:
-            return {{}, setup.acid_limits ? outputs(Output::amount_of_metal, Output::amount_of_acid)
-                                          : outputs(Output::amount_of_metal)};
-        case Output::molar_volume_bench: return {{}, outputs(Output::gas_volume, Output::amount_of_gas)};
+            return {{}, setup.acid_limits ? OutputSet::of(Output::amount_of_metal, Output::amount_of_acid)
+                                          : OutputSet::of(Output::amount_of_metal)};
+        case Output::molar_volume_bench: return {{}, OutputSet::of(Output::gas_volume, Output::amount_of_gas)};
         case Output::dry_gas_at_barometer: return at_barometer_needs(setup);
         case Output::compression_factor:
-            return {{}, outputs(Output::absolute_temperature, Output::dry_gas_pressure)};
+            return {{}, OutputSet::of(Output::absolute_temperature, Output::dry_gas_pressure)};
         case Output::standard_compression_factor: return {};
         case Output::molar_volume_standard: return standard_needs(setup);
         case Output::gas_constant:
-            return {{}, outputs(Output::gas_volume, Output::amount_of_gas, Output::dry_gas_pressure,
+            return {{}, OutputSet::of(Output::gas_volume, Output::amount_of_gas, Output::dry_gas_pressure,
                                 Output::absolute_temperature)};
         case Output::accepted_value:
             if (setup.accepted_typed) return {FieldSet::of(Field::accepted_value), {}};
-            return setup.real_gas ? Needs{{}, outputs(Output::standard_compression_factor)} : Needs{};
+            return setup.real_gas ? Needs{{}, OutputSet::of(Output::standard_compression_factor)} : Needs{};
         case Output::percent_error:
-            return {{}, setup.converted ? outputs(Output::molar_volume_standard, Output::accepted_value)
-                                        : outputs(Output::molar_volume_bench, Output::accepted_value)};
+            return {{}, setup.converted ? OutputSet::of(Output::molar_volume_standard, Output::accepted_value)
+                                        : OutputSet::of(Output::molar_volume_bench, Output::accepted_value)};
         case Output::volume_at_standard: return volume_at_standard_needs(setup);
-        case Output::amount_by_volume: return {{}, outputs(Output::volume_at_standard, Output::accepted_value)};
+        case Output::amount_by_volume: return {{}, OutputSet::of(Output::volume_at_standard, Output::accepted_value)};
         case Output::molar_mass_found:
         case Output::purity_found: return by_volume_needs(setup);
         case Output::count: break;

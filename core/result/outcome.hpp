@@ -84,6 +84,12 @@ public:
         set.bits_ = (std::uint32_t{1} << output_count) - 1;
         return set;
     }
+    template <class... Outputs>
+    static constexpr OutputSet of(Outputs... outputs) {
+        OutputSet set;
+        (set.add(outputs), ...);
+        return set;
+    }
     constexpr void add(Output o) { bits_ |= bit(o); }
     constexpr void remove(Output o) { bits_ &= ~bit(o); }
     constexpr bool has(Output o) const { return (bits_ & bit(o)) != 0; }

@@ -1,63 +1,25 @@
 // @ts-nocheck
 // Answers and marking in the built page, by keyboard alone, and what axe finds on both pages.
 import assert from 'node:assert/strict';
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { describe, it } from 'node:test';
-import { open, still } from './harness.mjs';
+import { pressAt, tabTo, violations, withCleanPage } from './people.mjs';
 
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-
-async function withPage(options, body) {
-    const page = await open(options);
-    try {
-        await body(page);
-        page.assertClean();
-    } finally {
-        await page.close();
-    }
-}
-
-const focusedName = (tab) => tab.evaluate(() => {
-    const el = document.activeElement;
-    return el?.labels?.[0]?.textContent ?? el?.getAttribute('aria-label') ?? el?.textContent ?? '';
-});
-
-async function tabTo(tab, name) {
-    for (let presses = 0; presses < 120; ++presses) {
-        if ((await focusedName(tab)).startsWith(name)) return;
-        await tab.keyboard.press('Tab');
-    }
-    throw new Error(`Tab never came to ${name}`);
-}
-
-async function press(tab, name, key = 'Enter') {
-    await tabTo(tab, name);
-    await tab.keyboard.press(key);
-    await still(tab);
-}
+const how = (name) => ({ most: 120, matches: (found) => found.startsWith(name) });
+const goTo = (tab, name) => tabTo(tab, name, how(name));
+const press = (tab, name, key = 'Enter') => pressAt(tab, name, { key, ...how(name) });
 
 const words = async (tab, key) => (await tab.locator(`[data-key="${key}"]`).textContent() ?? '').replace(/[\u00a0\u202f]/g, ' ');
-
-async function violations(tab) {
-    await tab.evaluate(axe);
-    const result = await tab.evaluate(() => globalThis.axe.run(document, {
-        // Drawn text is transparent in the document; colours are checked in C++.
-        rules: { 'color-contrast': { enabled: false }, 'target-size': { enabled: true } },
-    }));
-    return result.violations.map((v) => `${v.id}: ${v.nodes.map((n) => n.target.join(' ')).slice(0, 3).join(', ')}`);
-}
 
 // Record A of the method, which is the page's example: 43.20 mL; the vapour forgotten, 98.52 kPa instead of 95.97.
 describe('answers and marking', { concurrency: false }, () => {
     for (const kind of ['served', 'one-file']) {
-        it(`a step is typed, checked, and helped by keyboard alone (${kind})`, () => withPage({ kind }, async ({ tab }) => {
+        it(`a step is typed, checked, and helped by keyboard alone (${kind})`, () => withCleanPage({ kind }, async ({ tab }) => {
             await press(tab, 'Answers');
-            await tabTo(tab, 'Gas volume');
+            await goTo(tab, 'Gas volume');
             await tab.keyboard.type('43.20 mL');
             await press(tab, 'Check: Gas volume', 'Space');
             assert.equal(await words(tab, 'sheet.gas_volume.said'), 'Right.');
-            await tabTo(tab, 'Dry-gas pressure');
+            await goTo(tab, 'Dry-gas pressure');
             await tab.keyboard.type('98.52 kPa');
             await press(tab, 'Check: Dry-gas pressure');
             assert.equal(await words(tab, 'sheet.dry_gas_pressure.said'), 'Not right yet.');
@@ -70,10 +32,10 @@ describe('answers and marking', { concurrency: false }, () => {
         }));
     }
 
-    it('a class is pasted, marked and looked into by keyboard alone', () => withPage({ kind: 'served' }, async ({ tab }) => {
+    it('a class is pasted, marked and looked into by keyboard alone', () => withCleanPage({ kind: 'served' }, async ({ tab }) => {
         await press(tab, 'Practice');
         await press(tab, 'Mark sheets');
-        await tabTo(tab, 'Sheets of the class');
+        await goTo(tab, 'Sheets of the class');
         await tab.keyboard.insertText('Group\tGas volume (mL)\tDry-gas pressure (kPa)\n1\t43.20\t95.97\n2\t43.20\t98.52\n');
         await press(tab, 'Mark these');
         await press(tab, 'Group 2: ');

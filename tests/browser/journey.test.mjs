@@ -1,42 +1,16 @@
 // One whole run, entered by keyboard alone, in the built page; what it comes to; and the picture of the README.
 import assert from 'node:assert/strict';
 import { mkdirSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { describe, it } from 'node:test';
 import { fileURLToPath } from 'node:url';
-import { field, frames, open, still } from './harness.mjs';
-
-const axeSource = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
+import { field, frames, still } from './harness.mjs';
+import { tabTo, violations, withCleanPage } from './people.mjs';
 
 // Record A of the method (invented): the readings in the order of the bench.
 const recordA = [
     ['Mass of metal', '0.0412'], ['Acid volume', '10.0'], ['Acid concentration', '3.0'], ['Tube capacity', '50'],
     ['End space', '2.35'], ['Scale reading', '9.15'], ['Level difference', '112'], ['Temperature', '21.4'], ['Barometer', '99.62'],
 ];
-
-async function withPage(options, body) {
-    const page = await open(options);
-    try {
-        await body(page);
-        page.assertClean();
-    } finally {
-        await page.close();
-    }
-}
-
-const focusedName = (tab) => tab.evaluate(() => {
-    const el = document.activeElement;
-    return el?.labels?.[0]?.textContent ?? el?.getAttribute('aria-label') ?? el?.textContent ?? '';
-});
-
-/** Presses Tab until the control with this name has the focus. */
-async function tabTo(tab, name) {
-    for (let presses = 0; presses < 60; ++presses) {
-        if (await focusedName(tab) === name) return;
-        await tab.keyboard.press('Tab');
-    }
-    throw new Error(`Tab never came to ${name}`);
-}
 
 async function enterByKeyboard(tab) {
     await tabTo(tab, 'Start my own run');
@@ -62,17 +36,8 @@ async function enterByKeyboard(tab) {
 
 const headline = (tab) => tab.locator('[data-key="result.headline"]').textContent();
 
-async function violations(tab) {
-    await tab.evaluate(await import('node:fs').then((fs) => fs.readFileSync(axeSource, 'utf8')));
-    const result = await tab.evaluate(() => globalThis.axe.run(document, {
-        // Drawn text is transparent in the document; colours are checked in C++.
-        rules: { 'color-contrast': { enabled: false }, 'target-size': { enabled: true } },
-    }));
-    return result.violations.map((v) => `${v.id}: ${v.nodes.map((n) => n.target.join(' ')).slice(0, 3).join(', ')}`);
-}
-
 describe('a whole run', { concurrency: false }, () => {
-    it('is entered by keyboard alone and comes to the values of the method', () => withPage({ kind: 'one-file' }, async ({ tab }) => {
+    it('is entered by keyboard alone and comes to the values of the method', () => withCleanPage({ kind: 'one-file' }, async ({ tab }) => {
         await enterByKeyboard(tab);
         assert.equal(await headline(tab), '22.68\u00a0L/mol');  // method.md, record A: 22.6818
         await tab.getByRole('button', { name: 'Working', exact: true }).click();
@@ -86,7 +51,7 @@ describe('a whole run', { concurrency: false }, () => {
         assert.ok(!table?.includes('22.6819'), 'a neighbouring value does not');
     }));
 
-    it('changes the result in the frame of the keystroke', () => withPage({ kind: 'served' }, async ({ tab }) => {
+    it('changes the result in the frame of the keystroke', () => withCleanPage({ kind: 'served' }, async ({ tab }) => {
         const reading = field(tab, 'Scale reading');
         await reading.focus();
         await still(tab);
@@ -107,7 +72,7 @@ describe('a whole run', { concurrency: false }, () => {
         laptop: { size: { width: 1366, height: 620 } }, dark: { size: { width: 1280, height: 720 }, scheme: 'dark' },
         phone: { size: { width: 390, height: 844 }, touch: true, ratio: 2 }, zoomed: { size: { width: 683, height: 310 } },
     })) {
-        it(`has no barrier that axe finds, ${name}`, () => withPage({ kind: 'served', ...options }, async ({ tab }) => {
+        it(`has no barrier that axe finds, ${name}`, () => withCleanPage({ kind: 'served', ...options }, async ({ tab }) => {
             for (const page of [null, 'Working', 'How sure', 'The gap', 'Cautions', 'Conventions', 'Records', 'Projector']) {
                 if (page) {
                     await tab.getByRole('button', { name: page === 'Records' ? /^Records/ : page, exact: page !== 'Records' }).first().click();
@@ -120,7 +85,7 @@ describe('a whole run', { concurrency: false }, () => {
         }));
     }
 
-    it('fits a laptop without scrolling, and is the picture of the README', () => withPage({ kind: 'served' }, async ({ tab }) => {
+    it('fits a laptop without scrolling, and is the picture of the README', () => withCleanPage({ kind: 'served' }, async ({ tab }) => {
         const [content, room] = await tab.evaluate(() => [document.documentElement.scrollHeight, innerHeight]);
         assert.ok(content <= room, `${content} of ${room}`);
         await tab.getByRole('button', { name: 'Conventions', exact: true }).click();

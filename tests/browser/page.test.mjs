@@ -3,22 +3,13 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
 import {
-    assertCanFail, assertLiveCanvas, assertNotFlat, canvasPicture, field, frames, kinds, open, started, still,
+    assertCanFail, assertLiveCanvas, assertNotFlat, canvasPicture, field, frames, kinds, started, still,
 } from './harness.mjs';
+import { withPage } from './people.mjs';
 import { decode, distinctColours } from './png.mjs';
 
 const reading = (tab) => field(tab, 'Scale reading');
 const focusedKey = (tab) => tab.evaluate(() => document.activeElement?.getAttribute('data-key'));
-
-/** Runs `work` with an open page and closes it, whatever happens. */
-async function withPage(options, work) {
-    const page = await open(options);
-    try {
-        await work(page);
-    } finally {
-        await page.close();
-    }
-}
 
 async function assertRests(tab, milliseconds) {
     const before = await frames(tab);

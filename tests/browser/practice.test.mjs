@@ -1,39 +1,13 @@
 // Practice runs in the built page: from the code to the checked result by keyboard alone and by touch alone, what the
 // page says to a screen reader, and the key that is printed.
 import assert from 'node:assert/strict';
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { describe, it } from 'node:test';
-import { field, open, still } from './harness.mjs';
-
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+import { field, still } from './harness.mjs';
+import { focusedName, tabTo, violations, withCleanPage } from './people.mjs';
 
 // Codes of seed 1, number 4, by core/lesson/practice_code.hpp: usual with the results at once; easy after an attempt.
 const atOnce = '000DD-04W7';
 const afterAttempt = '000CC-0460';
-
-async function withPage(options, body) {
-    const page = await open(options);
-    try {
-        await body(page);
-        page.assertClean();
-    } finally {
-        await page.close();
-    }
-}
-
-const focusedName = (tab) => tab.evaluate(() => {
-    const el = document.activeElement;
-    return el?.labels?.[0]?.textContent ?? el?.getAttribute('aria-label') ?? el?.textContent ?? '';
-});
-
-async function tabTo(tab, name) {
-    for (let presses = 0; presses < 90; ++presses) {
-        if (await focusedName(tab) === name) return;
-        await tab.keyboard.press('Tab');
-    }
-    throw new Error(`Tab never came to ${name}`);
-}
 
 /** What an eye sees, from the picture's description: the mark below, divisions and tenths; or the digits shown. */
 async function readDial(tab) {
@@ -53,39 +27,30 @@ async function verdicts(tab) {
     return rows.map((row) => row.endsWith('not right') ? 'not right' : 'right');
 }
 
-async function violations(tab) {
-    await tab.evaluate(axe);
-    const result = await tab.evaluate(() => globalThis.axe.run(document, {
-        // Drawn text is transparent in the document; colours are checked in C++.
-        rules: { 'color-contrast': { enabled: false }, 'target-size': { enabled: true } },
-    }));
-    return result.violations.map((v) => `${v.id}: ${v.nodes.map((n) => n.target.join(' ')).slice(0, 3).join(', ')}`);
-}
-
 describe('a practice run', { concurrency: false }, () => {
-    it('goes from code to checked result by keyboard alone', () => withPage({ kind: 'one-file' }, async ({ tab }) => {
-        await tabTo(tab, 'Practice');
+    it('goes from code to checked result by keyboard alone', () => withCleanPage({ kind: 'one-file' }, async ({ tab }) => {
+        await tabTo(tab, 'Practice', { most: 90 });
         await tab.keyboard.press('Enter');
         await still(tab);
-        await tabTo(tab, 'Practice code');
+        await tabTo(tab, 'Practice code', { most: 90 });
         await tab.keyboard.type(atOnce.toLowerCase().replace('-', ' '));
-        await tabTo(tab, 'Start');
+        await tabTo(tab, 'Start', { most: 90 });
         await tab.keyboard.press('Enter');
         await still(tab);
         assert.equal(await focusedName(tab), 'Ribbon length');
         for (const name of readings) {
-            await tabTo(tab, name);
+            await tabTo(tab, name, { most: 90 });
             await still(tab);
             await tab.keyboard.type(await readDial(tab));
         }
-        await tabTo(tab, 'Larger');
+        await tabTo(tab, 'Larger', { most: 90 });
         await tab.keyboard.press('Space');
         await still(tab);
         assert.ok(await field(tab, 'Larger', 'button').isDisabled());
-        await tabTo(tab, 'Check');
+        await tabTo(tab, 'Check', { most: 90 });
         await tab.keyboard.press('Enter');
         await still(tab);
-        await tabTo(tab, 'Compare with a perfect reader');
+        await tabTo(tab, 'Compare with a perfect reader', { most: 90 });
         await tab.keyboard.press('Enter');
         await still(tab);
         assert.deepEqual(await verdicts(tab), Array(5).fill('right'));
@@ -96,7 +61,7 @@ describe('a practice run', { concurrency: false }, () => {
     }));
 
     it('goes from code to checked result by touch alone, with targets of 44 px', () =>
-        withPage({ kind: 'served', size: { width: 390, height: 844 }, touch: true, fragment: `#practice=${afterAttempt}` }, async ({ tab }) => {
+        withCleanPage({ kind: 'served', size: { width: 390, height: 844 }, touch: true, fragment: `#practice=${afterAttempt}` }, async ({ tab }) => {
             await tab.getByRole('button', { name: 'Start', exact: true }).tap();
             await still(tab);
             for (const name of ['Mass of metal', 'Scale reading', 'Temperature', 'Barometer']) {
@@ -122,7 +87,7 @@ describe('a practice run', { concurrency: false }, () => {
         }));
 
     it('has no fault that axe finds, on the bench, the practice page and the page of codes', () =>
-        withPage({ kind: 'served', fragment: `#practice=${atOnce}` }, async ({ tab }) => {
+        withCleanPage({ kind: 'served', fragment: `#practice=${atOnce}` }, async ({ tab }) => {
             assert.deepEqual(await violations(tab), []);
             await tab.getByRole('button', { name: 'Start', exact: true }).click();
             await still(tab);
@@ -137,7 +102,7 @@ describe('a practice run', { concurrency: false }, () => {
 });
 
 for (const kind of ['served', 'one-file']) {
-    it(`the key is printed as a document of its own (${kind})`, () => withPage({
+    it(`the key is printed as a document of its own (${kind})`, () => withCleanPage({
         kind, fragment: '#practice=',
         // A print dialogue would wait for a person: what would be printed is kept instead.
         before: () => {

@@ -5,19 +5,11 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { after, describe, it } from 'node:test';
-import { field, kinds, open, still } from './harness.mjs';
+import { field, kinds, still } from './harness.mjs';
+import { withPage } from './people.mjs';
 
 const folder = mkdtempSync(join(tmpdir(), 'overwater-files-'));
 after(() => rmSync(folder, { recursive: true, force: true }));
-
-async function withPage(options, work) {
-    const page = await open(options);
-    try {
-        await work(page);
-    } finally {
-        await page.close();
-    }
-}
 
 const at = (tab, key) => tab.locator(`[data-key="${key}"]`);
 const mass = (tab) => field(tab, 'Mass of metal');

@@ -5,28 +5,12 @@
 #include <string>
 
 #include "core/lesson/slip_search.hpp"
+#include "tests/core/check_support.hpp"
 
 using namespace overwater;
+using namespace overwater::test;
 
 namespace {
-
-/// Record A of the method (invented).
-Assessment record_a() {
-    Entries entries;
-    const auto type = [&](Field field, const char* text) { entries.edit(field).text = text; };
-    type(Field::mass_of_metal, "0.0412");
-    type(Field::metal, "magnesium");
-    type(Field::acid, "hydrochloric");
-    type(Field::number_at_closed_end, "largest");
-    type(Field::tube_capacity, "50");
-    type(Field::end_space, "2.35");
-    type(Field::scale_reading, "9.15");
-    type(Field::level_difference, "112");
-    type(Field::liquid_stands, "higher_inside");
-    type(Field::temperature, "21.4");
-    type(Field::barometer, "99.62");
-    return assess(read_all([&](Field field) -> const Entry& { return entries.at(field); }), Conventions{});
-}
 
 StatedValue stated(double litres, double half) {
     return {Output::molar_volume_standard, litres * 1e-3, half * 1e-3};
@@ -74,7 +58,7 @@ TEST_CASE("two slips of one step exclude each other, four are too many") {
 TEST_CASE("record A read the wrong way gives 6.038 L/mol, and the slip is named") {
     // method.md, table of record A: read the wrong way (reading + end space = 11.50 mL).
     const StatedValue answers[]{stated(6.038, 0.0005)};
-    const SlipFinding finding = find_slips(record_a(), answers);
+    const SlipFinding finding = find_slips(record_a().assessed(), answers);
     REQUIRE(finding.kind == SlipFinding::Kind::explained);
     CHECK(first_of(finding) == "reading_taken_as_gas");
     CHECK(finding.explanations.front().rank == 1);
@@ -82,7 +66,7 @@ TEST_CASE("record A read the wrong way gives 6.038 L/mol, and the slip is named"
 }
 
 TEST_CASE("record A: right answers, by the conventions and by other routes, are accused of nothing") {
-    const Assessment run = record_a();
+    const Assessment run = record_a().assessed();
     const StatedValue right[]{stated(22.68, 0.005)};
     CHECK(find_slips(run, right).kind == SlipFinding::Kind::right);
     // method.md: with the 0.1 torr table 22.6826.
@@ -92,18 +76,18 @@ TEST_CASE("record A: right answers, by the conventions and by other routes, are 
 
 TEST_CASE("an answer that nothing explains says so, with what comes nearest") {
     const StatedValue answers[]{stated(-3.1, 0.05)};
-    const SlipFinding finding = find_slips(record_a(), answers);
+    const SlipFinding finding = find_slips(record_a().assessed(), answers);
     CHECK(finding.kind == SlipFinding::Kind::unexplained);
     CHECK(finding.explanations.empty());
     CHECK(finding.nearest.size() == 3);
 }
 
 TEST_CASE("without an answer there is nothing to explain") {
-    CHECK(find_slips(record_a(), {}).kind == SlipFinding::Kind::unexplained);
+    CHECK(find_slips(record_a().assessed(), {}).kind == SlipFinding::Kind::unexplained);
 }
 
 TEST_CASE("a slip needs what it is made of") {
-    const Assessment run = record_a();
+    const Assessment run = record_a().assessed();
     const auto happens = [&](std::string_view name) {
         for (std::size_t i = 0; i < slip_count; ++i) {
             if (slip_table[i].name == name) return can_happen(static_cast<SlipIndex>(i), run);

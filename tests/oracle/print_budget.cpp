@@ -10,39 +10,17 @@
 #include <vector>
 
 #include "core/result/budget.hpp"
+#include "tests/oracle/typed_runs.hpp"
 
 using namespace overwater;
 
 namespace {
-
-struct Typed {
-    Field field;
-    const char* text;
-    const char* instrument = "";
-    const char* plus_minus = "";
-    const char* shape = "";
-    std::vector<std::string> repeats{};
-};
 
 struct Case {
     const char* name;
     std::vector<Typed> changes;  ///< of record A
     Conventions conventions{};
 };
-
-const std::vector<Typed> record_a{{Field::metal, "magnesium"},
-                                  {Field::acid, "hydrochloric"},
-                                  {Field::mass_of_metal, "0.0412 g"},
-                                  {Field::acid_volume, "10.0 mL"},
-                                  {Field::acid_concentration, "3.0 mol/L"},
-                                  {Field::number_at_closed_end, "largest"},
-                                  {Field::tube_capacity, "50 mL"},
-                                  {Field::end_space, "2.35 mL"},
-                                  {Field::scale_reading, "9.15 mL"},
-                                  {Field::liquid_stands, "higher_inside"},
-                                  {Field::level_difference, "112 mm"},
-                                  {Field::temperature, "21.4 °C"},
-                                  {Field::barometer, "99.62 kPa"}};
 
 Conventions with(Conventions::Vapour vapour) {
     Conventions conventions;
@@ -142,28 +120,11 @@ std::vector<Case> all_cases() {
     };
 }
 
-Entries entries_of(const Case& run) {
-    Entries entries;
-    for (const auto* list : {&record_a, &run.changes}) {
-        for (const Typed& typed : *list) {
-            Entry& entry = entries.edit(typed.field);
-            entry.text = typed.text;
-            entry.instrument = typed.instrument;
-            entry.plus_minus = typed.plus_minus;
-            entry.shape = typed.shape;
-            entry.repeats = typed.repeats;
-        }
-    }
-    return entries;
-}
-
 void print_entries(const Case& run, const Entries& entries) {
     for (const auto& [field, entry] : entries.all()) {
         if (entry.text.empty()) continue;
-        std::string repeats;
-        for (const std::string& text : entry.repeats) repeats += (repeats.empty() ? "" : "|") + text;
         std::printf("entry,%s,%s,%s,%s,%s,%s,%s\n", run.name, std::string(name_of(field)).c_str(), entry.text.c_str(),
-                    entry.instrument.c_str(), entry.plus_minus.c_str(), entry.shape.c_str(), repeats.c_str());
+                    entry.instrument.c_str(), entry.plus_minus.c_str(), entry.shape.c_str(), joined(entry.repeats, '|').c_str());
     }
     const Conventions& by = run.conventions;
     std::printf("convention,%s,vapour,%d\n", run.name, static_cast<int>(by.vapour));
@@ -174,7 +135,7 @@ void print_entries(const Case& run, const Entries& entries) {
 }
 
 void print_case(const Case& run) {
-    const Entries entries = entries_of(run);
+    const Entries entries = typed_entries(run.changes);
     print_entries(run, entries);
     const auto entry_of = [&entries](Field field) -> const Entry& { return entries.at(field); };
     const Doubts doubts = doubts_of(assess(read_all(entry_of), run.conventions));

@@ -5,6 +5,7 @@
 #include "core/lesson/practice.hpp"
 #include "core/quantity/number_format.hpp"
 #include "tests/ui/desk.hpp"
+#include "web/app/html_page.hpp"
 #include "web/app/practice_key.hpp"
 
 using namespace overwater;

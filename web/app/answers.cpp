@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/quantity/gum.hpp"
 #include "web/app/app.hpp"
 #include "web/browser/platform.hpp"
 #include "web/panels/answer_words.hpp"
@@ -54,7 +55,7 @@ std::vector<StatedStep> had_before(const MarkedSheet& sheet, std::size_t at, Out
     if (step.mean || results.empty()) return results;
     std::vector<double> values;
     for (const StatedStep& one : results) values.push_back(one.value);
-    return {mean.value_or(StatedStep{result, mean_of(values), results.front().last_digit})};
+    return {mean.value_or(StatedStep{result, sample_of(values).mean, results.front().last_digit})};
 }
 
 }  // namespace
@@ -65,23 +66,11 @@ std::vector<SheetStep> App::steps_at_hand() const {
     return steps;
 }
 
-std::vector<Answer>& App::answers_of(const SheetStep& step) {
-    return step.run < 0 ? record_.answers : record_.runs[static_cast<std::size_t>(step.run)].answers;
-}
-
 const Answer* App::answer_to(const SheetStep& step) const {
-    for (const Answer& answer : const_cast<App*>(this)->answers_of(step)) {
-        if (answer.step == step_name(step)) return &answer;
-    }
-    return nullptr;
+    return overwater::answer_to(answers_of(record_, step), step_name(step));
 }
 
-const CheckedStep* App::checked(const SheetStep& step) const {
-    for (const CheckedStep& one : answers_desk_.checked) {
-        if (one.marked.step == step) return &one;
-    }
-    return nullptr;
-}
+const CheckedStep* App::checked(const SheetStep& step) const { return answers_desk_.find(step); }
 
 /// When answers are judged: hidden ones not before the teacher's word.
 Answers App::answers_pace() const {
@@ -121,7 +110,7 @@ Help App::next_help(const CheckedStep& checked) const {
 
 void App::check_steps(const std::vector<SheetStep>& steps) {
     const bool judges = answers_pace() != Answers::hidden;
-    const MarkedSheet sheet = judges ? mark_sheet(record_) : MarkedSheet{};
+    const MarkedSheet sheet = judges ? mark_sheet(record_, {}, &steps) : MarkedSheet{};
     const std::vector<SheetStep> all = sheet_steps(record_);
     for (const SheetStep& step : steps) {
         CheckedStep one;
@@ -150,20 +139,20 @@ void App::take_as_own_answer(const SheetStep& step) {
     before_change("sheet.own");
     Answer own = *answer;
     own.step = own_answer_step;
-    answers_of(step).push_back(std::move(own));
+    answers_of(record_, step).push_back(std::move(own));
     keep_answers_desk("sheet.own", [](CheckedStep&) {});
 }
 
 void App::help_with(const SheetStep& step) {
-    const CheckedStep* before = checked(step);
+    CheckedStep* before = answers_desk_.find(step);
     const Help next = before == nullptr ? Help::none : next_help(*before);
     if (next == Help::none) {
         // Pressed again without a change, what has been said stays.
         const Help said = before == nullptr || before->changed ? Help::judgement : before->help;
         check_steps({step});
-        const_cast<CheckedStep*>(checked(step))->help = said;
+        answers_desk_.find(step)->help = said;
     } else {
-        const_cast<CheckedStep*>(before)->help = next;
+        before->help = next;
     }
     status_ = answer_words(*this, *checked(step));
     platform::wake(2);
@@ -200,7 +189,7 @@ bool App::sheet_typed(const std::string& key, const std::string& text) {
     const auto step = std::find_if(steps.begin(), steps.end(), [&](const SheetStep& one) { return step_name(one) == name; });
     if (step == steps.end() || refused()) return true;
     before_change(key);
-    std::vector<Answer>& answers = answers_of(*step);
+    std::vector<Answer>& answers = answers_of(record_, *step);
     auto answer = std::find_if(answers.begin(), answers.end(), [&](const Answer& one) { return one.step == name; });
     if (answer == answers.end()) {
         answers.emplace_back().step = name;

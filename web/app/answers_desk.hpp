@@ -22,6 +22,16 @@ struct CheckedStep {
 /// What the page of answers holds beside the record: gone with the page.
 struct AnswersDesk {
     std::vector<CheckedStep> checked;
+
+    const CheckedStep* find(const SheetStep& step) const {
+        for (const CheckedStep& one : checked) {
+            if (one.marked.step == step) return &one;
+        }
+        return nullptr;
+    }
+    CheckedStep* find(const SheetStep& step) {
+        return const_cast<CheckedStep*>(static_cast<const AnswersDesk*>(this)->find(step));
+    }
 };
 
 }  // namespace overwater

@@ -289,6 +289,7 @@ void App::chosen(const std::string& key, const std::string& value) {
 void App::remember(int run, std::string field, const std::string& text) {
     auto& history = record_.history;
     history.push_back({platform::iso_time(), run, std::move(field), text, {}});
+    // Typing letter by letter is one change of a text, not many.
     const std::size_t n = history.size();
     if (n >= 2 && history[n - 2].field == history[n - 1].field && undo_.continuing()) history.erase(history.end() - 2);
 }

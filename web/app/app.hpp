@@ -232,7 +232,6 @@ public:
     void print_key();
 
 private:
-    std::vector<Answer>& answers_of(const SheetStep& step);
     bool attempted(const SheetStep& step) const;
     bool may_show_step(const SheetStep& step) const;
     void check_steps(const std::vector<SheetStep>& steps);

@@ -7,7 +7,7 @@
 #include "core/record/text_guard.hpp"
 #include "web/app/app.hpp"
 #include "web/app/incoming.hpp"
-#include "web/app/practice_key.hpp"
+#include "web/app/html_page.hpp"
 #include "web/browser/platform.hpp"
 #include "web/panels/answer_words.hpp"
 #include "web/panels/marking_words.hpp"
@@ -211,21 +211,17 @@ void App::save_marks() {
 }
 
 void App::print_marks() {
-    const std::string title = html_text(say("marking.heading"));
-    std::string html = "<!DOCTYPE html><html lang=\"" + html_text(language_.tag()) + "\"><head><meta charset=\"utf-8\"><title>" +
-                       title + "</title></head><body><h1>" + title + "</h1><table>";
+    HtmlPage page(language_.tag(), say("marking.heading"));
+    page.add("<table>");
     bool head = true;
     for (const auto& row : marks_table()) {
-        html += head ? "<thead><tr>" : "<tr>";
-        for (const std::string& cell : row) {
-            html += head ? "<th>" : "<td>";
-            html += html_text(cell);
-            html += head ? "</th>" : "</td>";
-        }
-        html += head ? "</tr></thead>" : "</tr>";
+        page.add(head ? "<thead><tr>" : "<tr>");
+        for (const std::string& cell : row) page.element(head ? "th" : "td", cell);
+        page.add(head ? "</tr></thead>" : "</tr>");
         head = false;
     }
-    platform::print_html(html + "</table></body></html>");
+    page.add("</table>");
+    platform::print_html(page.finished());
 }
 
 }  // namespace overwater

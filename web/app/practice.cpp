@@ -18,16 +18,6 @@ constexpr std::string_view molar_volume_step = "molar_volume";
 constexpr std::string_view class_setting = "practice_class";
 constexpr std::string_view link_prefix = "practice=";
 
-const Answer* answer_of(const std::vector<Answer>& answers, std::string_view step) {
-    const auto found =
-        std::find_if(answers.begin(), answers.end(), [&](const Answer& answer) { return answer.step == step; });
-    return found == answers.end() ? nullptr : &*found;
-}
-
-std::optional<PracticeSettings> settings_of(const Record& record) {
-    return record.practice_code.empty() ? std::nullopt : decode_practice(record.practice_code).settings;
-}
-
 template <class Enum, std::size_t n>
 void choose_by_name(Enum& into, const std::array<std::string_view, n>& names, std::string_view name) {
     const auto found = std::find(names.begin(), names.end(), name);
@@ -49,7 +39,7 @@ std::optional<int> whole_number(std::string_view text, int low, int high) {
 
 /// The run that the record's code means, made once.
 void App::find_practice() {
-    const auto settings = settings_of(record_);
+    const auto settings = practice_settings_of(record_);
     if (!settings) {
         practice_.reset();
     } else if (!practice_ || practice_->settings != *settings) {
@@ -59,17 +49,17 @@ void App::find_practice() {
 
 bool may_be_shown(const Record& record, std::size_t run) {
     using Answers = Conventions::Answers;
-    const auto settings = settings_of(record);
+    const auto settings = practice_settings_of(record);
     const Answers answers = settings ? conventions_of(*settings).answers : record.conventions.answers;
     if (answers == Answers::live) return true;
-    if (answers == Answers::after_attempt) return answer_of(record.runs[run].answers, molar_volume_step) != nullptr;
-    const Answer* word = answer_of(record.answers, word_step);
+    if (answers == Answers::after_attempt) return overwater::answer_to(record.runs[run].answers, molar_volume_step) != nullptr;
+    const Answer* word = overwater::answer_to(record.answers, word_step);
     return settings && word != nullptr && is_release_word(*settings, word->text);
 }
 
 bool App::truth_open(std::size_t run) const {
     if (!practice_ || run >= practice_->truth.runs.size() || !reveals(run)) return false;
-    return practice_->settings.release != Release::at_once || answer_of(record_.answers, compared_step) != nullptr;
+    return practice_->settings.release != Release::at_once || overwater::answer_to(record_.answers, compared_step) != nullptr;
 }
 
 bool App::all_truth_open() const {
@@ -171,7 +161,7 @@ void App::give_word() {
 }
 
 std::string App::guessed_mishap() const {
-    const Answer* guess = answer_of(record_.answers, mishap_step);
+    const Answer* guess = overwater::answer_to(record_.answers, mishap_step);
     return guess == nullptr ? std::string() : guess->text;
 }
 

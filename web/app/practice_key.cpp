@@ -5,6 +5,7 @@
 #include "core/explain/working.hpp"
 #include "core/lesson/practice.hpp"
 #include "core/quantity/number_format.hpp"
+#include "web/app/html_page.hpp"
 #include "web/panels/practice_words.hpp"
 
 namespace overwater {
@@ -14,52 +15,45 @@ namespace {
 constexpr Output shown_outputs[] = {Output::gas_volume, Output::dry_gas_pressure, Output::amount_of_gas,
                                     Output::molar_volume_standard, Output::percent_error};
 
+std::string title_of(const Language& language, const PracticeSettings& of_class) {
+    return language.say(Message{"key.title"}.text("code", code_of(of_class)));
+}
+
 class Key {
 public:
-    Key(const Language& language, const PracticeSettings& of_class) : language_(language), class_(of_class) {}
+    Key(const Language& language, const PracticeSettings& of_class)
+        : language_(language),
+          class_(of_class),
+          html_(language.tag(), title_of(language, of_class)) {}
 
     std::string write(int students) {
-        const std::string title = language_.say(Message{"key.title"}.text("code", code_of(class_)));
-        html_ = "<!DOCTYPE html><html lang=\"" + html_text(language_.tag()) + "\"><head><meta charset=\"utf-8\"><title>" +
-                html_text(title) + "</title></head><body>";
-        element("h1", title);
-        element("p", practice_kind_words(language_, class_));
+        html_.element("p", practice_kind_words(language_, class_));
         if (class_.release == Release::by_word) {
-            element("p", language_.say(Message{"key.word"}.text("word", release_word(class_))));
+            html_.element("p", language_.say(Message{"key.word"}.text("word", release_word(class_))));
         }
-        html_ += "<table><thead><tr>";
-        for (const char* key : {"key.number", "key.code", "key.run", "key.readings"}) element("th", language_.say(key));
-        for (const Output output : shown_outputs) element("th", name(output));
-        if (class_.mishap) element("th", language_.say("key.mishap"));
-        html_ += "</tr></thead><tbody>";
+        html_.add("<table><thead><tr>");
+        for (const char* key : {"key.number", "key.code", "key.run", "key.readings"}) html_.element("th", language_.say(key));
+        for (const Output output : shown_outputs) html_.element("th", name(output));
+        if (class_.mishap) html_.element("th", language_.say("key.mishap"));
+        html_.add("</tr></thead><tbody>");
         PracticeSettings own = class_;
         for (own.student = 1; can_be_coded(own) && own.student <= students; ++own.student) rows(practice_run(own));
-        html_ += "</tbody></table></body></html>";
-        return std::move(html_);
+        html_.add("</tbody></table>");
+        return html_.finished();
     }
 
 private:
-    void element(std::string_view name, const std::string& words) {
-        html_ += '<';
-        html_ += name;
-        html_ += '>';
-        html_ += html_text(words);
-        html_ += "</";
-        html_ += name;
-        html_ += '>';
-    }
-
     void rows(const PracticeRun& practice) {
         for (std::size_t run = 0; run < practice.expected.size(); ++run) {
-            html_ += "<tr>";
-            element("td", std::to_string(practice.settings.student));
-            element("td", practice.record.practice_code);
-            element("td", std::to_string(run + 1));
-            element("td", readings(practice, static_cast<int>(run)));
+            html_.add("<tr>");
+            html_.element("td", std::to_string(practice.settings.student));
+            html_.element("td", practice.record.practice_code);
+            html_.element("td", std::to_string(run + 1));
+            html_.element("td", readings(practice, static_cast<int>(run)));
             const Working working(practice.expected[run], practice.truth.conventions);
-            for (const Output output : shown_outputs) element("td", number(working, output));
-            if (class_.mishap) element("td", mishap(practice, static_cast<int>(run)));
-            html_ += "</tr>";
+            for (const Output output : shown_outputs) html_.element("td", number(working, output));
+            if (class_.mishap) html_.element("td", mishap(practice, static_cast<int>(run)));
+            html_.add("</tr>");
         }
     }
 
@@ -94,25 +88,10 @@ private:
 
     const Language& language_;
     PracticeSettings class_;
-    std::string html_;
+    HtmlPage html_;
 };
 
 }  // namespace
-
-std::string html_text(std::string_view words) {
-    std::string out;
-    for (const char c : words) {
-        switch (c) {
-        case '&': out += "&amp;"; break;
-        case '<': out += "&lt;"; break;
-        case '>': out += "&gt;"; break;
-        case '"': out += "&quot;"; break;
-        case '\'': out += "&#39;"; break;
-        default: out += c;
-        }
-    }
-    return out;
-}
 
 std::string practice_key_html(const Language& language, const PracticeSettings& of_class, int students) {
     return Key(language, of_class).write(students);

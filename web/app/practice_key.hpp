@@ -1,15 +1,11 @@
 #pragma once
 
 #include <string>
-#include <string_view>
 
 #include "core/lesson/practice_code.hpp"
 #include "web/app/language.hpp"
 
 namespace overwater {
-
-/// The same text where HTML has text: & < > and quotes are written as references.
-std::string html_text(std::string_view words);
 
 /// The teacher's key of a class as an HTML document without styles or scripts: for the numbers 1 to `students` and each
 /// of their runs the code, what a perfect eye reads, what follows from it, and what went wrong unseen. Settings that

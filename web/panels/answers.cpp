@@ -6,7 +6,7 @@
 #include "web/app/app.hpp"
 #include "web/draw/typeset.hpp"
 #include "web/panels/answer_words.hpp"
-#include "web/panels/panels.hpp"
+#include "web/panels/page_column.hpp"
 #include "web/panels/wording.hpp"
 
 namespace overwater {
@@ -17,27 +17,20 @@ constexpr Type soft{Face::regular, 15, Ink::soft};
 constexpr float formula_size = 16;
 constexpr float smallest_formula = 10;
 
-class AnswersPage {
+class AnswersPage : private PageColumn {
 public:
     AnswersPage(App& app, Ui& ui, float top)
-        : app_(app),
-          ui_(ui),
-          margin_(page_margin(ui)),
-          width_(std::min(ui.width() - 2 * margin_, 760.0f)),
-          row_(ui.touch() ? 44.0f : 32.0f),
-          y_(top + 18) {
+        : PageColumn(app, ui, top, 760, 760) {
         for (const char* key : {"sheet.check", "sheet.more", "sheet.show_step"}) {
             press_ = std::max(press_, std::ceil(ui.text_width(app.say(key), Type{})) + 24);
         }
     }
 
     void draw() {
-        ui_.open("sheet", Role::region, {margin_, y_, width_, 0}, app_.say("sheet.heading"));
-        y_ += ui_.heading("sheet.heading", 2, {margin_, y_, width_, 0}, app_.say("sheet.heading"),
-                          {Face::semibold, 22, Ink::text});
+        begin("sheet", app_.say("sheet.heading"));
         const bool hidden = app_.answers_pace() == Conventions::Answers::hidden;
         paragraph("sheet.about", app_.say(hidden ? "sheet.about_hidden" : "sheet.about"), Type{}, 12);
-        runs();
+        run_switch("sheet.runs", 8);
         bool of_run = true;
         for (const SheetStep& step : app_.steps_at_hand()) {
             if (of_run && step.run < 0 && app_.record().runs.size() > 1) {
@@ -49,37 +42,15 @@ public:
             draw_step(step);
         }
         y_ += 10;
-        if (ui_.button("sheet.check_all", {margin_, y_, std::ceil(ui_.text_width(app_.say("sheet.check_all"), Type{})) + 28, row_},
-                       app_.say("sheet.check_all"), Ui::ButtonLook::framed)) {
+        if (ui_.button("sheet.check_all", {margin_, y_, press_width("sheet.check_all"), row_}, app_.say("sheet.check_all"),
+                       Ui::ButtonLook::framed)) {
             app_.check_all();
         }
         y_ += row_;
-        ui_.close();
-        ui_.reach(y_ + 28);
+        end();
     }
 
 private:
-    void paragraph(const std::string& key, const std::string& words, Type type, float gap) {
-        y_ += ui_.text(key, {margin_, y_ + 2, width_, 0}, words, type) + gap;
-    }
-
-    void runs() {
-        const std::size_t count = app_.record().runs.size();
-        if (count < 2) return;
-        Flow flow(margin_, y_, width_, row_, 6);
-        ui_.open("sheet.runs", Role::group, {margin_, y_, width_, row_}, app_.say("runs.name"));
-        for (std::size_t run = 0; run < count; ++run) {
-            const std::string words = app_.say(Message{"runs.run"}.count("number", static_cast<long long>(run) + 1));
-            const float wide = std::ceil(ui_.text_width(words, {Face::semibold, 16, Ink::text})) + 22;
-            if (ui_.button("sheet.run." + std::to_string(run), flow.next(wide), words, Ui::ButtonLook::page,
-                           run == app_.run())) {
-                app_.go_to_run(run);
-            }
-        }
-        ui_.close();
-        y_ = flow.bottom() + 8;
-    }
-
     void draw_step(const SheetStep& step) {
         const std::string key = "sheet." + std::string(step_name(step));
         const CheckedStep* checked = app_.checked(step);
@@ -225,12 +196,6 @@ private:
         y_ += picture.height + 8;
     }
 
-    App& app_;
-    Ui& ui_;
-    float margin_;
-    float width_;
-    float row_;
-    float y_;
     float press_ = 0;
 };
 

@@ -5,7 +5,7 @@
 
 #include "web/app/app.hpp"
 #include "web/panels/marking_rows.hpp"
-#include "web/panels/panels.hpp"
+#include "web/panels/page_column.hpp"
 
 namespace overwater {
 
@@ -15,41 +15,22 @@ constexpr Type soft{Face::regular, 15, Ink::soft};
 constexpr int text_lines = 6;
 constexpr int fewer_lines = 3;  ///< once there are sheets, which are what is looked at then
 
-class MarkingPage {
+class MarkingPage : private PageColumn {
 public:
     MarkingPage(App& app, Ui& ui, float top)
-        : app_(app),
-          ui_(ui),
-          desk_(app.marking_desk()),
-          margin_(page_margin(ui)),
-          width_(std::min(ui.width() - 2 * margin_, 1100.0f)),
-          row_(ui.touch() ? 44.0f : 32.0f),
-          y_(top + 18) {}
+        : PageColumn(app, ui, top, 1100, 760),
+          desk_(app.marking_desk()) {}
 
     void draw() {
-        ui_.open("marking", Role::region, {margin_, y_, width_, 0}, app_.say("marking.heading"));
-        y_ += ui_.heading("marking.heading", 2, {margin_, y_, width_, 0}, app_.say("marking.heading"),
-                          {Face::semibold, 22, Ink::text});
+        begin("marking", app_.say("marking.heading"));
         paragraph("marking.about", app_.say("marking.about"), Type{}, 10);
         sheets();
         rules();
         if (!desk_.rows.empty()) result();
-        ui_.close();
-        ui_.reach(y_ + 28);
+        end();
     }
 
 private:
-    void paragraph(const std::string& key, const std::string& words, Type type, float gap) {
-        y_ += ui_.text(key, {margin_, y_ + 2, std::min(width_, 760.0f), 0}, words, type) + gap;
-    }
-
-    bool press(Flow& flow, const char* key, const char* words_key) {
-        const std::string words = app_.say(words_key);
-        Rect rect = flow.next(std::ceil(ui_.text_width(words, Type{})) + 28);
-        rect.h = row_;
-        return ui_.button(key, rect, words, Ui::ButtonLook::framed);
-    }
-
     void sheets() {
         const std::string words = app_.say("marking.text");
         const float tall = Ui::line_height(Type{}) * static_cast<float>(ui_.lines(words, Type{}, width_).size());
@@ -67,10 +48,10 @@ private:
         ui_.field("marking.text", {margin_, y_, width_, height}, field);
         y_ += height + 8;
         Flow flow(margin_, y_, width_, row_ + 8, 10);
-        if (press(flow, "marking.read", "marking.read")) app_.read_class();
-        press(flow, "marking.open", "marking.open");
+        if (press_in(flow, "marking.read", "marking.read")) app_.read_class();
+        press_in(flow, "marking.open", "marking.open");
         ui_.opens_file();
-        if (!desk_.rows.empty() && press(flow, "marking.clear", "marking.clear")) app_.clear_class();
+        if (!desk_.rows.empty() && press_in(flow, "marking.clear", "marking.clear")) app_.clear_class();
         y_ = flow.bottom() + 2;
         if (told) paragraph("marking.columns", app_.say("marking.columns"), soft, 4);
         const std::string& name = app_.record().name;
@@ -122,20 +103,14 @@ private:
             return;
         }
         Flow flow(margin_, y_, width_, row_ + 8, 10);
-        if (press(flow, "marking.save", "marking.save")) app_.save_marks();
-        if (press(flow, "marking.print", "marking.print")) app_.print_marks();
+        if (press_in(flow, "marking.save", "marking.save")) app_.save_marks();
+        if (press_in(flow, "marking.print", "marking.print")) app_.print_marks();
         y_ = flow.bottom() + 4;
         y_ += draw_marked_rows(app_, ui_, {margin_, y_, width_, 0});
         paragraph("marking.signs", app_.say("marking.signs"), soft, 4);
     }
 
-    App& app_;
-    Ui& ui_;
     const MarkingDesk& desk_;
-    float margin_;
-    float width_;
-    float row_;
-    float y_;
     bool odd_ = false;
 };
 

@@ -145,15 +145,11 @@ private:
     }
 
     std::string answered(const Record& record, const MarkedStep& step) const {
-        const auto run = static_cast<std::size_t>(std::max(step.step.run, 0));
-        const std::vector<Answer>& answers = step.step.run < 0 ? record.answers : record.runs[run].answers;
-        for (const Answer& answer : answers) {
-            if (answer.step != step_name(step.step) || answer.text.empty()) continue;
-            const std::string text = fitted(answer.text.substr(0, 200), Type{}, area_.w / 2);
-            const bool typed = step.answer.number.unit != UnitId::none || answer.unit == UnitId::none;
-            return (typed ? text : app_.language().with_unit(text, answer.unit)) + '.';
-        }
-        return {};
+        const Answer* answer = answer_to(answers_of(record, step.step), step_name(step.step));
+        if (answer == nullptr || answer->text.empty()) return {};
+        const std::string text = fitted(answer->text.substr(0, 200), Type{}, area_.w / 2);
+        const bool typed = step.answer.number.unit != UnitId::none || answer->unit == UnitId::none;
+        return (typed ? text : app_.language().with_unit(text, answer->unit)) + '.';
     }
 
     std::string expected(const MarkedStep& step) const {

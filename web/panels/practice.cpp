@@ -5,7 +5,7 @@
 
 #include "core/quantity/number_format.hpp"
 #include "web/app/app.hpp"
-#include "web/panels/panels.hpp"
+#include "web/panels/page_column.hpp"
 #include "web/panels/practice_words.hpp"
 #include "web/panels/table.hpp"
 #include "web/panels/wording.hpp"
@@ -17,43 +17,29 @@ namespace {
 constexpr Type soft{Face::regular, 15, Ink::soft};
 constexpr Type heading{Face::semibold, 18, Ink::text};
 
-class PracticePage {
+class PracticePage : private PageColumn {
 public:
     PracticePage(App& app, Ui& ui, float top)
-        : app_(app),
-          ui_(ui),
-          margin_(page_margin(ui)),
-          width_(std::min(ui.width() - 2 * margin_, 760.0f)),
-          row_(ui.touch() ? 44.0f : 32.0f),
-          y_(top + 18) {}
+        : PageColumn(app, ui, top, 760, 760) {}
 
     void draw() {
-        ui_.open("practice", Role::region, {margin_, y_, width_, 0}, app_.say("page.practice"));
-        y_ += ui_.heading("practice.heading", 2, {margin_, y_, width_, 0}, app_.say("page.practice"),
-                          {Face::semibold, 22, Ink::text});
+        begin("practice", app_.say("page.practice"));
         paragraph("practice.about", app_.say("practice.about"), Type{}, 14);
         code();
         if (app_.practice() != nullptr) at_hand();
         teachers();
-        ui_.close();
-        ui_.reach(y_ + 28);
+        end();
     }
 
 private:
-    void paragraph(const std::string& key, const std::string& words, Type type, float gap) {
-        y_ += ui_.text(key, {margin_, y_ + 2, width_, 0}, words, type) + gap;
-    }
-
     void rule() {
         y_ += 10;
         ui_.rule({margin_, y_}, {margin_ + width_, y_});
         y_ += 14;
     }
 
-    bool press(const char* key, float x, std::string_view words) {
-        const std::string name = app_.say(words);
-        return ui_.button(key, {x, y_, std::ceil(ui_.text_width(name, Type{})) + 28, row_}, name,
-                          Ui::ButtonLook::framed);
+    bool press_at(const char* key, float x, std::string_view words) {
+        return ui_.button(key, {x, y_, press_width(words), row_}, app_.say(words), Ui::ButtonLook::framed);
     }
 
     void code() {
@@ -68,7 +54,7 @@ private:
         const Message& problem = app_.practice_desk().problem;
         field.invalid = !problem.key.empty();
         if (field.invalid) field.described_by = "practice.problem";
-        const float start = std::ceil(ui_.text_width(app_.say("practice.start"), Type{})) + 28;
+        const float start = press_width("practice.start");
         float x = margin_ + label;
         if (label + wide > width_) {
             y_ += row_;
@@ -79,7 +65,7 @@ private:
             y_ += row_ + 8;
             x = margin_ - wide - 12;
         }
-        if (press("practice.start", x + wide + 12, "practice.start")) app_.start_practice();
+        if (press_at("practice.start", x + wide + 12, "practice.start")) app_.start_practice();
         y_ += row_ + 8;
         if (field.invalid) paragraph("practice.problem", app_.say(problem), {Face::regular, 15, Ink::warning}, 6);
     }
@@ -91,9 +77,9 @@ private:
         y_ += ui_.heading("practice.at_hand", 2, {margin_, y_, width_, 0},
                           app_.say(Message{"practice.at_hand"}.text("code", app_.record().practice_code)), heading);
         paragraph("practice.kind", practice_kind_words(app_.language(), practice.settings), soft, 8);
-        if (press("practice.to_bench", margin_, "practice.to_bench")) app_.go(PageName::bench);
+        if (press_at("practice.to_bench", margin_, "practice.to_bench")) app_.go(PageName::bench);
         y_ += row_ + 12;
-        runs();
+        run_switch("practice.runs", 10);
         if (!app_.reveals()) {
             y_ += draw_withheld(app_, ui_, {margin_, y_, std::min(width_, 620.0f), 0});
         } else if (!app_.truth_open(app_.run())) {
@@ -104,27 +90,10 @@ private:
         paragraph("practice.no_secret", app_.say("practice.no_secret"), soft, 4);
     }
 
-    void runs() {
-        const std::size_t count = app_.record().runs.size();
-        if (count < 2) return;
-        Flow flow(margin_, y_, width_, row_, 6);
-        ui_.open("practice.runs", Role::group, {margin_, y_, width_, row_}, app_.say("runs.name"));
-        for (std::size_t run = 0; run < count; ++run) {
-            const std::string words = app_.say(Message{"runs.run"}.count("number", static_cast<long long>(run) + 1));
-            const float wide = std::ceil(ui_.text_width(words, {Face::semibold, 16, Ink::text})) + 22;
-            if (ui_.button("practice.run." + std::to_string(run), flow.next(wide), words, Ui::ButtonLook::page,
-                           run == app_.run())) {
-                app_.go_to_run(run);
-            }
-        }
-        ui_.close();
-        y_ = flow.bottom() + 10;
-    }
-
     void compare() {
         const std::vector<Field> unread = app_.unread_dials();
         if (unread.empty()) {
-            if (press("practice.compare", margin_, "practice.compare")) app_.compare_with_truth();
+            if (press_at("practice.compare", margin_, "practice.compare")) app_.compare_with_truth();
             y_ += row_ + 10;
             return;
         }
@@ -225,7 +194,7 @@ private:
             for (const auto& [value, name] : choice.options) wide = std::max(wide, ui_.text_width(name, Type{}) + 34);
             ui_.select("practice.mishap", {margin_, y_, std::min(wide, width_), row_}, choice);
             y_ += row_ + 10;
-            if (press("practice.mishap_show", margin_, "practice.mishap_show")) app_.show_mishap();
+            if (press_at("practice.mishap_show", margin_, "practice.mishap_show")) app_.show_mishap();
             y_ += row_ + 14;
             return;
         }
@@ -248,18 +217,11 @@ private:
         rule();
         y_ += ui_.heading("practice.teachers", 2, {margin_, y_, width_, 0}, app_.say("practice.teachers"), heading);
         paragraph("practice.teachers_about", app_.say("practice.teachers_about"), soft, 10);
-        if (press("practice.to_codes", margin_, "practice.to_codes")) app_.go(PageName::codes);
-        const float beside = std::ceil(ui_.text_width(app_.say("practice.to_codes"), Type{})) + 40;
-        if (press("practice.to_marking", margin_ + beside, "practice.to_marking")) app_.go(PageName::marking);
+        if (press_at("practice.to_codes", margin_, "practice.to_codes")) app_.go(PageName::codes);
+        if (press_at("practice.to_marking", margin_ + press_width("practice.to_codes") + 12, "practice.to_marking")) app_.go(PageName::marking);
         y_ += row_;
     }
 
-    App& app_;
-    Ui& ui_;
-    float margin_;
-    float width_;
-    float row_;
-    float y_;
 };
 
 }  // namespace

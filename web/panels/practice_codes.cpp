@@ -4,7 +4,7 @@
 #include <cmath>
 
 #include "web/app/app.hpp"
-#include "web/panels/panels.hpp"
+#include "web/panels/page_column.hpp"
 
 namespace overwater {
 
@@ -12,16 +12,11 @@ namespace {
 
 constexpr Type soft{Face::regular, 15, Ink::soft};
 
-class CodesPage {
+class CodesPage : private PageColumn {
 public:
     CodesPage(App& app, Ui& ui, float top)
-        : app_(app),
-          ui_(ui),
-          made_(app.practice_desk().made),
-          margin_(page_margin(ui)),
-          width_(std::min(ui.width() - 2 * margin_, 760.0f)),
-          row_(ui.touch() ? 44.0f : 32.0f),
-          y_(top + 18) {
+        : PageColumn(app, ui, top, 760, 760),
+          made_(app.practice_desk().made) {
         for (const char* key : {"codes.difficulty", "codes.release", "codes.standard", "codes.vapour", "codes.seed",
                                 "codes.students"}) {
             label_ = std::max(label_, std::ceil(ui.text_width(app.say(key), Type{})) + 16);
@@ -30,24 +25,15 @@ public:
     }
 
     void draw() {
-        ui_.open("codes", Role::region, {margin_, y_, width_, 0}, app_.say("page.codes"));
-        y_ += ui_.heading("codes.heading", 2, {margin_, y_, width_, 0}, app_.say("page.codes"),
-                          {Face::semibold, 22, Ink::text});
+        begin("codes", app_.say("page.codes"));
         paragraph("codes.about", app_.say("codes.about"), Type{}, 12);
         choices();
         result();
         paragraph("codes.no_secret", app_.say("practice.no_secret"), soft, 4);
-        ui_.close();
-        ui_.reach(y_ + 28);
+        end();
     }
 
 private:
-    void paragraph(const std::string& key, const std::string& words, Type type, float gap) {
-        y_ += ui_.text(key, {margin_, y_ + 2, width_, 0}, words, type) + gap;
-    }
-
-    float press_width(std::string_view words) const { return std::ceil(ui_.text_width(app_.say(words), Type{})) + 28; }
-
     /// The name of a row; returns how tall the row is.
     float label(const std::string& key) {
         const auto rows = static_cast<float>(ui_.lines(app_.say(key), Type{}, label_ - 10).size());
@@ -163,13 +149,7 @@ private:
         y_ = flow.bottom() + 12;
     }
 
-    App& app_;
-    Ui& ui_;
     PracticeSettings made_;
-    float margin_;
-    float width_;
-    float row_;
-    float y_;
     float label_ = 0;
 };
 

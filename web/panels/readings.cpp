@@ -2,6 +2,7 @@
 
 #include "web/app/app.hpp"
 #include "web/panels/panels.hpp"
+#include "web/panels/page_column.hpp"
 #include "web/panels/readings_rows.hpp"
 
 namespace overwater {
@@ -31,21 +32,12 @@ public:
 private:
     /// Which run is at hand, where there are several, and whether room and tube are its own.
     void runs() {
-        const std::size_t count = app_.record().runs.size();
-        if (count < 2) return;
+        if (app_.record().runs.size() < 2) return;
         const float tall = ui_.touch() ? 44.0f : 30.0f;
         const float top = rows_.y() + 4;
         Flow flow(area_.x, top, area_.w, tall, 4);
         ui_.open("runs", Role::group, {area_.x, top, area_.w, tall}, app_.say("runs.name"));
-        for (std::size_t run = 0; run < count; ++run) {
-            const std::string words =
-                app_.say(Message{"runs.run"}.count("number", static_cast<long long>(run) + 1));
-            const float wide = std::ceil(ui_.text_width(words, {Face::semibold, 16, Ink::text})) + 18;
-            if (ui_.button("runs." + std::to_string(run), flow.next(wide), words, Ui::ButtonLook::page,
-                           run == app_.run())) {
-                app_.go_to_run(run);
-            }
-        }
+        run_buttons(app_, ui_, flow, "runs.", 18);
         if (app_.practice() != nullptr) {
             // Its runs are those of its code.
             ui_.close();

@@ -4,7 +4,7 @@
 #include <cmath>
 
 #include "web/app/app.hpp"
-#include "web/panels/panels.hpp"
+#include "web/panels/page_column.hpp"
 
 namespace overwater {
 
@@ -12,20 +12,13 @@ namespace {
 
 constexpr Type soft{Face::regular, 15, Ink::soft};
 
-class RecordsPage {
+class RecordsPage : private PageColumn {
 public:
     RecordsPage(App& app, Ui& ui, float top)
-        : app_(app),
-          ui_(ui),
-          margin_(page_margin(ui)),
-          width_(std::min(ui.width() - 2 * margin_, 960.0f)),
-          row_(ui.touch() ? 44.0f : 32.0f),
-          y_(top + 18) {}
+        : PageColumn(app, ui, top, 960, 720) {}
 
     void draw() {
-        ui_.open("records", Role::region, {margin_, y_, width_, 0}, app_.say("page.records"));
-        y_ += ui_.heading("records.heading", 2, {margin_, y_, width_, 0}, app_.say("page.records"),
-                          {Face::semibold, 22, Ink::text});
+        begin("records", app_.say("page.records"));
         paragraph("records.about", app_.say(app_.shelf().keeping() ? "records.about" : "records.about_not_kept"), soft,
                   16);
         name();
@@ -34,15 +27,10 @@ public:
         damaged();
         y_ += 26;
         computer();
-        ui_.close();
-        ui_.reach(y_ + 28);
+        end();
     }
 
 private:
-    void paragraph(const std::string& key, const std::string& words, Type type, float gap) {
-        y_ += ui_.text(key, {margin_, y_ + 2, std::min(width_, 720.0f), 0}, words, type) + gap;
-    }
-
     void name() {
         const float label = ui_.text_width(app_.say("records.name"), Type{}) + 14;
         const bool beside = label + 180 <= width_;
@@ -57,20 +45,12 @@ private:
         y_ += row_ + 14;
     }
 
-    float press_width(std::string_view words) const { return std::ceil(ui_.text_width(app_.say(words), Type{})) + 28; }
-
-    bool press(Flow& flow, const std::string& key, std::string_view words) {
-        Rect rect = flow.next(press_width(words));
-        rect.h = row_;
-        return ui_.button(key, rect, app_.say(words), Ui::ButtonLook::framed);
-    }
-
     void files() {
         Flow flow(margin_, y_, width_, row_ + 8, 10);
-        if (press(flow, "records.new", "records.new")) app_.new_record();
-        press(flow, "records.import", "records.import");
+        if (press_in(flow, "records.new", "records.new")) app_.new_record();
+        press_in(flow, "records.import", "records.import");
         ui_.opens_file();
-        if (press(flow, "records.export_all", "records.export_all")) app_.export_all();
+        if (press_in(flow, "records.export_all", "records.export_all")) app_.export_all();
         y_ = flow.bottom();
         paragraph("records.drop", app_.say("records.drop"), {Face::regular, 14, Ink::soft}, 14);
     }
@@ -120,31 +100,25 @@ private:
         if (off && app_.shelf().has_stored(app_.record().id)) {
             paragraph("records.still_stored", app_.say("records.still_stored"), {Face::regular, 15, Ink::text}, 8);
             Flow flow(margin_, y_, width_, row_ + 8, 10);
-            if (press(flow, "records.remove_stored", "records.remove_stored")) app_.remove_stored();
+            if (press_in(flow, "records.remove_stored", "records.remove_stored")) app_.remove_stored();
             y_ = flow.bottom();
         }
         y_ += 12;
         Flow flow(margin_, y_, width_, row_ + 8, 10);
         if (!app_.finish_asked()) {
-            if (press(flow, "records.finish", "records.finish")) app_.ask_finish(true);
+            if (press_in(flow, "records.finish", "records.finish")) app_.ask_finish(true);
             y_ = flow.bottom();
             paragraph("records.finish_about", app_.say("records.finish_about"), soft, 0);
             return;
         }
         paragraph("records.finish_ask", app_.say("records.finish_ask"), {Face::regular, 16, Ink::text}, 10);
         Flow answers(margin_, y_, width_, row_ + 8, 10);
-        if (press(answers, "records.finish_export", "records.export_all")) app_.export_all();
-        if (press(answers, "records.finish_yes", "records.finish_yes")) app_.finish();
-        if (press(answers, "records.finish_no", "records.finish_no")) app_.ask_finish(false);
+        if (press_in(answers, "records.finish_export", "records.export_all")) app_.export_all();
+        if (press_in(answers, "records.finish_yes", "records.finish_yes")) app_.finish();
+        if (press_in(answers, "records.finish_no", "records.finish_no")) app_.ask_finish(false);
         y_ = answers.bottom();
     }
 
-    App& app_;
-    Ui& ui_;
-    float margin_;
-    float width_;
-    float row_;
-    float y_;
 };
 
 }  // namespace

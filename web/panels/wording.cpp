@@ -97,11 +97,6 @@ std::string conditions_words(const App& app) {
                        .text("pressure", number(from_base(conventions.own_pressure, UnitId::kilopascal), UnitId::kilopascal)));
 }
 
-Output headline_output(const Conventions& conventions) {
-    return conventions.conversion == Conventions::Conversion::none ? Output::molar_volume_bench
-                                                                   : Output::molar_volume_standard;
-}
-
 std::string percent_error_words(const App& app, double fraction, const Conventions& conventions, int decimals) {
     const bool magnitude = conventions.percent_error == Conventions::PercentError::magnitude;
     const double value = from_base(magnitude ? std::fabs(fraction) : fraction, UnitId::percent);

@@ -40,8 +40,6 @@ std::string percent_error_words(const App& app, double fraction, const Conventio
 std::string conditions_words(const App& app);
 /// Which reading limits the figures of an output: "Mass of metal has 3 figures"; empty where none does.
 std::string limit_words(const App& app, Output output);
-/// The output that is the result: converted, or as collected.
-Output headline_output(const Conventions& conventions);
 
 /// A number with a sign in front also where it is above zero.
 std::string signed_number(const std::string& number, double value);

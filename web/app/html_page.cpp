@@ -1,0 +1,36 @@
+#include "web/app/html_page.hpp"
+
+namespace overwater {
+
+std::string html_text(std::string_view words) {
+    std::string out;
+    for (const char c : words) {
+        switch (c) {
+        case '&': out += "&amp;"; break;
+        case '<': out += "&lt;"; break;
+        case '>': out += "&gt;"; break;
+        case '"': out += "&quot;"; break;
+        case '\'': out += "&#39;"; break;
+        default: out += c;
+        }
+    }
+    return out;
+}
+
+HtmlPage::HtmlPage(std::string_view language, std::string_view title)
+    : html_("<!DOCTYPE html><html lang=\"" + html_text(language) + "\"><head><meta charset=\"utf-8\"><title>" +
+            html_text(title) + "</title></head><body>") {
+    element("h1", title);
+}
+
+void HtmlPage::element(std::string_view name, std::string_view words) {
+    html_ += '<';
+    html_ += name;
+    html_ += '>';
+    html_ += html_text(words);
+    html_ += "</";
+    html_ += name;
+    html_ += '>';
+}
+
+}  // namespace overwater
