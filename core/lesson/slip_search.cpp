@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/lesson/slip_parts.hpp"
+#include "core/quantity/short_sort.hpp"
 #include "core/result/evaluate.hpp"
 
 namespace overwater {
@@ -184,7 +185,7 @@ private:
             }
             if (found_[i].rank == 0) found_[i].rank = ++rank;
         }
-        std::sort(found_.begin(), found_.end(), [](const SlipExplanation& a, const SlipExplanation& b) {
+        short_sort(found_.begin(), found_.end(), [](const SlipExplanation& a, const SlipExplanation& b) {
             return a.rank != b.rank ? a.rank < b.rank : a.weight > b.weight;
         });
         if (found_.size() > most_explanations) found_.resize(most_explanations);

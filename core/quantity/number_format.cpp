@@ -3,37 +3,16 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <cstdio>
-#include <cstdlib>
 #include <string_view>
+
+#include "core/quantity/decimal.hpp"
 
 namespace overwater {
 namespace {
 
 constexpr int most_figures = 15; // what every decimal text survives on its way through a double and back (DBL_DIG)
 
-/// A magnitude as decimal digits: 0.d1d2d3... x 10^(first_place + 1), d1 not zero; no digits for zero.
-struct Digits {
-    std::string text{};
-    int first_place = 0; ///< power of ten of the first digit
-
-    int last_place() const { return first_place - static_cast<int>(text.size()) + 1; }
-};
-
-Digits digits_of(double magnitude) {
-    Digits digits;
-    if (!(magnitude > 0.0)) return digits;
-    std::array<char, 40> buffer{};
-    const int written = std::snprintf(buffer.data(), buffer.size(), "%.*e", most_figures - 1, magnitude);
-    const std::string_view text(buffer.data(), static_cast<std::size_t>(written));
-    const std::size_t exponent_at = text.find('e');
-    // Only digits are taken: the decimal sign of printf depends on the language set.
-    for (const char letter : text.substr(0, exponent_at)) {
-        if (letter >= '0' && letter <= '9') digits.text += letter;
-    }
-    digits.first_place = std::atoi(buffer.data() + exponent_at + 1);
-    return digits;
-}
+Decimal digits_of(double magnitude) { return decimal_of(magnitude, most_figures); }
 
 /// Whether what follows the first `kept` digits (none, if negative) calls for one more in the last place kept.
 bool rounds_away(const std::string& text, int kept, Rounding rounding) {
@@ -49,23 +28,23 @@ bool rounds_away(const std::string& text, int kept, Rounding rounding) {
 
 /// `digits` rounded to a multiple of 10^place; ends at that place exactly, filled with zeros. No digits if it becomes
 /// zero.
-Digits rounded(const Digits& digits, int place, Rounding rounding) {
-    if (digits.text.empty()) return {};
+Decimal rounded(const Decimal& digits, int place, Rounding rounding) {
+    if (digits.digits.empty()) return {};
     const int kept = digits.first_place - place + 1;
-    const bool away = rounds_away(digits.text, kept, rounding);
-    Digits result;
+    const bool away = rounds_away(digits.digits, kept, rounding);
+    Decimal result;
     result.first_place = digits.first_place;
     if (kept > 0) {
-        result.text = digits.text.substr(0, static_cast<std::size_t>(kept));
-        result.text.resize(static_cast<std::size_t>(kept), '0');
+        result.digits = digits.digits.substr(0, static_cast<std::size_t>(kept));
+        result.digits.resize(static_cast<std::size_t>(kept), '0');
     }
-    if (!away) return result.text.empty() ? Digits{} : result;
-    std::size_t at = result.text.size();
-    while (at > 0 && result.text[at - 1] == '9') result.text[--at] = '0';
+    if (!away) return result.digits.empty() ? Decimal{} : result;
+    std::size_t at = result.digits.size();
+    while (at > 0 && result.digits[at - 1] == '9') result.digits[--at] = '0';
     if (at > 0) {
-        ++result.text[at - 1];
+        ++result.digits[at - 1];
     } else {
-        result.text.insert(result.text.begin(), '1');
+        result.digits.insert(result.digits.begin(), '1');
         ++result.first_place;
     }
     return result;
@@ -74,15 +53,15 @@ Digits rounded(const Digits& digits, int place, Rounding rounding) {
 constexpr std::string_view minus = "\u2212";
 
 /// The digits with the decimal sign in its place and at least one digit before it; `decimals` is 0 or more.
-std::string plain_text(const Digits& digits, int decimals, DecimalSign sign) {
+std::string plain_text(const Decimal& digits, int decimals, DecimalSign sign) {
     std::string whole;
     std::string fraction;
     const int lowest = -decimals;
-    const int highest = digits.text.empty() ? 0 : std::max(0, digits.first_place);
+    const int highest = digits.digits.empty() ? 0 : std::max(0, digits.first_place);
     for (int place = highest; place >= lowest; --place) {
         const int index = digits.first_place - place;
-        const bool stands = index >= 0 && index < static_cast<int>(digits.text.size());
-        (place >= 0 ? whole : fraction) += stands ? digits.text[static_cast<std::size_t>(index)] : '0';
+        const bool stands = index >= 0 && index < static_cast<int>(digits.digits.size());
+        (place >= 0 ? whole : fraction) += stands ? digits.digits[static_cast<std::size_t>(index)] : '0';
     }
     if (fraction.empty()) return whole;
     return whole + (sign == DecimalSign::comma ? ',' : '.') + fraction;
@@ -97,10 +76,10 @@ std::string raised(int number) {
     return text;
 }
 
-std::string with_power_of_ten(const Digits& digits, DecimalSign sign) {
-    Digits mantissa = digits;
+std::string with_power_of_ten(const Decimal& digits, DecimalSign sign) {
+    Decimal mantissa = digits;
     mantissa.first_place = 0;
-    std::string text = plain_text(mantissa, static_cast<int>(digits.text.size()) - 1, sign);
+    std::string text = plain_text(mantissa, static_cast<int>(digits.digits.size()) - 1, sign);
     text += ' ';
     text += "\u00D7";
     text += ' ';
@@ -117,19 +96,19 @@ std::string signed_text(double value, bool is_zero, const std::string& magnitude
 std::string format_fixed(double value, int decimals, DecimalSign sign, Rounding rounding) {
     if (!std::isfinite(value)) return {};
     const int places = std::clamp(decimals, -most_figures, 2 * most_figures);
-    const Digits digits = digits_of(std::fabs(value));
+    const Decimal digits = digits_of(std::fabs(value));
     if (digits.first_place >= most_figures) return format_significant(value, most_figures, sign, rounding);
-    const Digits result = rounded(digits, -places, rounding);
-    return signed_text(value, result.text.empty(), plain_text(result, std::max(0, places), sign));
+    const Decimal result = rounded(digits, -places, rounding);
+    return signed_text(value, result.digits.empty(), plain_text(result, std::max(0, places), sign));
 }
 
 std::string format_significant(double value, int figures, DecimalSign sign, Rounding rounding) {
     if (!std::isfinite(value)) return {};
-    const Digits digits = digits_of(std::fabs(value));
-    if (digits.text.empty()) return "0";
+    const Decimal digits = digits_of(std::fabs(value));
+    if (digits.digits.empty()) return "0";
     const int wanted = std::clamp(figures, 1, most_figures);
-    Digits result = rounded(digits, digits.first_place - wanted + 1, rounding);
-    result.text.resize(static_cast<std::size_t>(wanted), '0'); // 9.996 became 10.00: one digit too many
+    Decimal result = rounded(digits, digits.first_place - wanted + 1, rounding);
+    result.digits.resize(static_cast<std::size_t>(wanted), '0'); // 9.996 became 10.00: one digit too many
     const bool is_small = result.first_place < -4;
     const bool is_large = result.first_place >= 6 && result.first_place >= wanted;
     const std::string magnitude = is_small || is_large ? with_power_of_ten(result, sign)
@@ -147,11 +126,9 @@ std::string without_end_zeros(std::string number, DecimalSign sign) {
 
 double round_to_place(double value, int place, Rounding rounding) {
     if (!std::isfinite(value)) return value;
-    const Digits result = rounded(digits_of(std::fabs(value)), std::clamp(place, -400, 400), rounding);
-    if (result.text.empty()) return 0.0;
-    // A whole number with an exponent: no decimal sign, so that the language of the machine has no say.
-    const std::string text = result.text + 'e' + std::to_string(result.last_place());
-    const double magnitude = std::strtod(text.c_str(), nullptr);
+    const Decimal result = rounded(digits_of(std::fabs(value)), std::clamp(place, -400, 400), rounding);
+    if (result.digits.empty()) return 0.0;
+    const double magnitude = nearest_double(result.digits, result.last_place());
     if (!std::isfinite(magnitude)) return value;
     return value < 0.0 ? -magnitude : magnitude;
 }
@@ -159,8 +136,8 @@ double round_to_place(double value, int place, Rounding rounding) {
 int place_of_figures(double value, int figures) {
     const int wanted = std::clamp(figures, 1, most_figures);
     if (!std::isfinite(value)) return 1 - wanted;
-    const Digits digits = digits_of(std::fabs(value));
-    if (digits.text.empty()) return 1 - wanted;
+    const Decimal digits = digits_of(std::fabs(value));
+    if (digits.digits.empty()) return 1 - wanted;
     return rounded(digits, digits.first_place - wanted + 1, Rounding::half_up).first_place - wanted + 1;
 }
 

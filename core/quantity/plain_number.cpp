@@ -2,9 +2,9 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
-#include <cstdlib>
 #include <optional>
+
+#include "core/quantity/decimal.hpp"
 
 namespace overwater {
 namespace {
@@ -152,13 +152,9 @@ void read_power_of_ten(TextReader& reader, PlainNumber& plain) {
     reader = ahead;
 }
 
-/// The double nearest to the digits. They go to strtod as a whole number with an exponent: without a decimal sign, the
-/// language of the machine has no say.
+/// The double nearest to the digits.
 void settle_value(PlainNumber& plain, std::size_t start) {
-    std::array<char, longest_number_text + 16> ascii{};
-    for (std::size_t i = 0; i < plain.size; ++i) ascii[i] = plain.digits[i];
-    std::snprintf(ascii.data() + plain.size, ascii.size() - plain.size, "e%d", plain.last_place());
-    const double value = std::strtod(ascii.data(), nullptr);
+    const double value = nearest_double({plain.digits.data(), plain.size}, plain.last_place());
     const bool is_zero = plain.leading_zeros() == plain.size;
     if (!std::isfinite(value)) return plain.fail(Problem::too_large, start);
     if (value == 0.0 && !is_zero) return plain.fail(Problem::too_small, start);

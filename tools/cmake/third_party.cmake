@@ -37,10 +37,10 @@ if(OVERWATER_WEB)
         IMGUI_DISABLE_DEBUG_TOOLS IMGUI_DISABLE_DEFAULT_FONT)
     target_compile_options(overwater_imgui PRIVATE -w -fno-exceptions)
     if(EMSCRIPTEN)
-        # The page has none of Dear ImGui's widgets and tables, and no settings file for sscanf to read:
-        # web/browser/imgui_absent.cpp takes their place. That is 24 kB less to load (brotli).
+        # The page has none of Dear ImGui's widgets and tables, no settings file for sscanf to read and nobody to
+        # print to: web/browser/imgui_absent.cpp takes their place. That is 24 kB less to load (brotli).
         target_sources(overwater_imgui PRIVATE "${imgui}/backends/imgui_impl_opengl3.cpp")
-        target_compile_definitions(overwater_imgui PRIVATE sscanf=overwater_scan)
+        target_compile_definitions(overwater_imgui PRIVATE sscanf=overwater_scan fprintf=overwater_report)
         target_compile_definitions(overwater_imgui PUBLIC IMGUI_IMPL_OPENGL_ES2)
     else()
         target_sources(overwater_imgui PRIVATE "${imgui}/imgui_tables.cpp" "${imgui}/imgui_widgets.cpp")

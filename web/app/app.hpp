@@ -83,7 +83,7 @@ public:
     Shelf& shelf() { return shelf_; }
     /// Most keys are literals, which are less to pass than views.
     std::string say(const char* key) const;
-    std::string say(const std::string_view& key) const { return language_.say(key); }
+    std::string say(const TextView& key) const { return language_.say(key); }
     std::string say(const Message& message) const { return language_.say(message); }
     PageName page() const { return page_; }
     const Entry& entry(Field field) const { return entry_for(record_, run_, field); }

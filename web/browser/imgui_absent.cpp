@@ -19,10 +19,15 @@ extern "C" int overwater_scan(const char* text, const char* format, ...) {
     if (std::strcmp(format, known) != 0 || std::strncmp(text, known, before_number) != 0) return 0;
     std::va_list places;
     va_start(places, format);
-    *va_arg(places, int*) = std::atoi(text + before_number);
+    int number = 0;
+    for (const char* at = text + before_number; *at >= '0' && *at <= '9'; ++at) number = 10 * number + (*at - '0');
+    *va_arg(places, int*) = number;
     va_end(places);
     return 1;
 }
+
+// For fprintf: what a shader compiler says goes nowhere; the page without its canvas is the document (shell/frames.mjs).
+extern "C" int overwater_report(void*, const char*, ...) { return 0; }
 
 namespace {
 

@@ -1,8 +1,9 @@
 #include "web/draw/svg_painter.hpp"
 
-#include <cstdio>
 #include <utility>
 
+#include "core/quantity/decimal.hpp"
+#include "core/quantity/number_format.hpp"
 #include "web/draw/geometry.hpp"
 
 namespace overwater {
@@ -11,13 +12,7 @@ namespace {
 
 /// At most two decimals, without trailing zeros.
 std::string number(float value) {
-    char text[32];
-    const int length = std::snprintf(text, sizeof text, "%.2f", static_cast<double>(value));
-    if (length <= 0 || length >= static_cast<int>(sizeof text)) return "0";
-    std::string out(text, static_cast<std::size_t>(length));
-    while (out.back() == '0') out.pop_back();
-    if (out.back() == '.') out.pop_back();
-    return out == "-0" ? "0" : out;
+    return machine_number(round_to_place(static_cast<double>(value), -2), 9);
 }
 
 std::string point_list(const std::vector<Point>& points) {

@@ -2,8 +2,9 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 
+#include "core/quantity/decimal.hpp"
+#include "core/quantity/number_format.hpp"
 #include "web/draw/geometry.hpp"
 
 namespace overwater {
@@ -93,11 +94,7 @@ ScaleSteps scale_steps(double px_per_unit, double least_px, double least_number_
 }
 
 std::string scale_number(double value, std::string_view decimal_sign) {
-    char text[32];
-    const int length = std::snprintf(text, sizeof text, "%.2f", value);
-    std::string out(text, length > 0 ? static_cast<std::size_t>(length) : 0);
-    while (!out.empty() && out.back() == '0') out.pop_back();
-    if (!out.empty() && out.back() == '.') out.pop_back();
+    std::string out = machine_number(round_to_place(value, -2), 9);
     const std::size_t point = out.find('.');
     if (point != std::string::npos) out.replace(point, 1, decimal_sign);
     return out;

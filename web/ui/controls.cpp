@@ -15,12 +15,12 @@ constexpr float inner = 8;  ///< between a field's edge and its text
 
 }  // namespace
 
-void Ui::focus_ring(const std::string_view& key, const Rect& rect, float rounding) {
+void Ui::focus_ring(const TextView& key, const Rect& rect, float rounding) {
     if (!focused(key)) return;
     frame({rect.x - 1, rect.y - 1, rect.w + 2, rect.h + 2}, Ink::copper, 2, rounding + 1);
 }
 
-void Ui::field(const std::string_view& key, const Rect& rect, const Field& about) {
+void Ui::field(const TextView& key, const Rect& rect, const Field& about) {
     fill(rect, Ink::card, corner);
     frame(rect, about.invalid ? Ink::warning : Ink::field_edge, 1, corner);
     const Type type{Face::regular, about.size, Ink::text};
@@ -58,7 +58,7 @@ void Ui::field(const std::string_view& key, const Rect& rect, const Field& about
     node.write = interaction_.write;
 }
 
-void Ui::select(const std::string_view& key, const Rect& rect, const Choice& choice) {
+void Ui::select(const TextView& key, const Rect& rect, const Choice& choice) {
     std::string words;
     for (const auto& [value, text] : choice.options) {
         if (value == choice.chosen) words = text;
@@ -89,7 +89,7 @@ void Ui::select(const std::string_view& key, const Rect& rect, const Choice& cho
     node.write = interaction_.write;
 }
 
-void Ui::radio(const std::string_view& key, const Rect& rect, const std::string_view& words, const std::string& value,
+void Ui::radio(const TextView& key, const Rect& rect, const TextView& words, const std::string& value,
                bool on) {
     const Rect s = screen(rect);
     const ImVec2 middle{s.x + 9, std::round(s.y + s.h / 2)};
@@ -115,7 +115,7 @@ void Ui::radio(const std::string_view& key, const Rect& rect, const std::string_
     words_node.for_key = key;
 }
 
-bool Ui::check_box(const std::string_view& key, const Rect& rect, const std::string_view& words, bool on) {
+bool Ui::check_box(const TextView& key, const Rect& rect, const TextView& words, bool on) {
     const Rect box{rect.x + 1, rect.y + rect.h / 2 - 8, 16, 16};
     fill(box, on ? Ink::copper : Ink::card, 3);
     frame(box, on || hovered(rect) ? Ink::copper : Ink::field_edge, 1.25f, 3);
@@ -135,7 +135,7 @@ bool Ui::check_box(const std::string_view& key, const Rect& rect, const std::str
     return pressed(key);
 }
 
-bool Ui::button(const std::string_view& key, const Rect& rect, const std::string_view& words, ButtonLook look,
+bool Ui::button(const TextView& key, const Rect& rect, const TextView& words, ButtonLook look,
                 bool current, std::string name, float size) {
     const bool hot = hovered(rect);
     Type type{Face::regular, size, Ink::copper};

@@ -1,7 +1,8 @@
 #include "web/ui/json_text.hpp"
 
 #include <cmath>
-#include <cstdio>
+
+#include "core/quantity/decimal.hpp"
 
 namespace overwater {
 
@@ -31,9 +32,10 @@ void JsonText::quote(std::string_view value) {
             out_ += '\\';
             out_ += c;
         } else if (byte < 0x20) {
-            char code[8];
-            std::snprintf(code, sizeof code, "\\u%04x", static_cast<unsigned>(byte));
-            out_ += code;
+            constexpr const char* hexadecimal = "0123456789abcdef";
+            out_ += "\\u00";
+            out_ += hexadecimal[byte / 16];
+            out_ += hexadecimal[byte % 16];
         } else {
             out_ += c;
         }
@@ -57,10 +59,7 @@ JsonText& JsonText::text(std::string_view value) {
 
 JsonText& JsonText::number(double value) {
     separate();
-    if (!std::isfinite(value)) value = 0;
-    char digits[32];
-    std::snprintf(digits, sizeof digits, "%.7g", value);
-    out_ += digits;
+    out_ += std::isfinite(value) ? machine_number(value, 7) : "0";
     return *this;
 }
 

@@ -10,7 +10,7 @@
 
 namespace overwater {
 
-void Ui::picture(const std::string_view& key, const Point& at, const Picture& picture) {
+void Ui::picture(const TextView& key, const Point& at, const Picture& picture) {
     draw_picture(at, picture);
     Node& node = add(key, Role::image, {at.x, at.y, picture.width, picture.height});
     node.name = picture.description;
@@ -18,7 +18,7 @@ void Ui::picture(const std::string_view& key, const Point& at, const Picture& pi
     if (!interaction_.painting) node.content.push_back(svg_of(picture, *theme_));
 }
 
-float Ui::formula(const std::string_view& key, const Point& at, const Formula& formula, std::string spoken, float size,
+float Ui::formula(const TextView& key, const Point& at, const Formula& formula, std::string spoken, float size,
                   Ink ink) {
     float baseline = 0;
     const Picture picture = typeset(formula, size, ink, measure_, &baseline);
@@ -29,7 +29,7 @@ float Ui::formula(const std::string_view& key, const Point& at, const Formula& f
     return picture.width;
 }
 
-void Ui::table(const std::string_view& key, const Rect& rect, Element table) {
+void Ui::table(const TextView& key, const Rect& rect, Element table) {
     Node& node = add(key, Role::table, rect);
     node.content = std::move(table.children);
 }

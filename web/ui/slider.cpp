@@ -1,7 +1,7 @@
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 
+#include "core/quantity/decimal.hpp"
 #include "web/draw/slider.hpp"
 #include "web/ui/ui.hpp"
 
@@ -10,16 +10,11 @@ namespace overwater {
 namespace {
 
 /// As the browser writes it, so that a value that came back from it is the same text.
-std::string plain_number(double value) {
-    if (!std::isfinite(value) || value == 0) return "0";
-    char text[32];
-    std::snprintf(text, sizeof text, "%.12g", value);
-    return text;
-}
+std::string plain_number(double value) { return std::isfinite(value) ? machine_number(value, 12) : "0"; }
 
 }  // namespace
 
-bool Ui::slider(const std::string_view& key, const Rect& place, const Slider& about) {
+bool Ui::slider(const TextView& key, const Rect& place, const Slider& about) {
     Rect rect = place;
     if (touch() && rect.h < 44) rect = {rect.x, rect.y - (44 - rect.h) / 2, rect.w, 44};
     const double span = about.high > about.low ? about.high - about.low : 1;

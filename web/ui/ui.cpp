@@ -25,7 +25,7 @@ const std::vector<Node>& Ui::end() {
     return nodes_;
 }
 
-Node& Ui::add(const std::string_view& key, Role role, const Rect& rect) {
+Node& Ui::add(const TextView& key, Role role, const Rect& rect) {
     Node& node = nodes_.emplace_back();
     node.key = key;
     node.parent = parents_.back();
@@ -37,7 +37,7 @@ Node& Ui::add(const std::string_view& key, Role role, const Rect& rect) {
 
 void Ui::reach(float y) { lowest_ = std::max(lowest_, y); }
 
-void Ui::open(const std::string_view& key, Role role, const Rect& rect, std::string name, int level) {
+void Ui::open(const TextView& key, Role role, const Rect& rect, std::string name, int level) {
     Node& node = add(key, role, rect);
     node.name = std::move(name);
     node.level = level;
@@ -65,7 +65,7 @@ bool Ui::visible(const Rect& rect) const {
     return on_screen.bottom() > 0 && on_screen.y < input_.height;
 }
 
-std::string Ui::next_field(const std::string_view& key) const {
+std::string Ui::next_field(const TextView& key) const {
     bool found = false;
     for (const Node& node : nodes_) {
         if (node.role != Role::textbox) continue;
@@ -75,7 +75,7 @@ std::string Ui::next_field(const std::string_view& key) const {
     return {};
 }
 
-bool Ui::drawable(const std::string_view& words, Face face) const {
+bool Ui::drawable(const TextView& words, Face face) const {
     ImFont* font = fonts_.of(face);
     const char* at = words.data();
     const char* end = at + words.size();
@@ -89,7 +89,7 @@ bool Ui::drawable(const std::string_view& words, Face face) const {
     return true;
 }
 
-bool Ui::pressed(const std::string_view& key) {
+bool Ui::pressed(const TextView& key) {
     const auto place = std::find(interaction_.clicked.begin(), interaction_.clicked.end(), key);
     if (place == interaction_.clicked.end()) return false;
     interaction_.clicked.erase(place);
@@ -119,11 +119,11 @@ void Ui::draw_picture(const Point& at, const Picture& picture) {
     paint(picture, screen(at), *theme_, *list_, fonts_, input_.pixel_scale);
 }
 
-float Ui::text_width(const std::string_view& words, const Type& type) const {
+float Ui::text_width(const TextView& words, const Type& type) const {
     return measure_.width(words, type.face, type.size);
 }
 
-float Ui::draw_text(const Point& at, const std::string_view& words, const Type& type, Anchor anchor) {
+float Ui::draw_text(const Point& at, const TextView& words, const Type& type, Anchor anchor) {
     const float wide = text_width(words, type);
     if (!visible({0, at.y, 1, type.size * 1.5f})) return wide;
     const Point p = screen(at);
@@ -135,7 +135,7 @@ float Ui::draw_text(const Point& at, const std::string_view& words, const Type& 
 
 float Ui::line_height(const Type& type) { return std::round(type.size * 1.35f); }
 
-std::vector<std::string> Ui::lines(const std::string_view& words, const Type& type, float width) const {
+std::vector<std::string> Ui::lines(const TextView& words, const Type& type, float width) const {
     std::vector<std::string> out;
     std::string line;
     std::size_t at = 0;

@@ -10,6 +10,7 @@
 #include "web/draw/picture.hpp"
 #include "web/draw/theme.hpp"
 #include "web/ui/node.hpp"
+#include "web/ui/text_view.hpp"
 
 namespace overwater {
 
@@ -60,10 +61,10 @@ public:
     bool touch() const { return input_.touch; }
     const TextMeasure& measure() const { return measure_; }
     const Theme& theme() const { return *theme_; }
-    bool focused(const std::string_view& key) const { return interaction_.focused == key; }
+    bool focused(const TextView& key) const { return interaction_.focused == key; }
 
     // Structure
-    void open(const std::string_view& key, Role role, const Rect& rect, std::string name, int level = 0);
+    void open(const TextView& key, Role role, const Rect& rect, std::string name, int level = 0);
     void close();
     void begin_fixed();
     void end_fixed();
@@ -73,28 +74,28 @@ public:
     void frame(const Rect& rect, Ink ink, float width = 1, float rounding = 0);
     void rule(const Point& from, const Point& to, Ink ink = Ink::line, float width = 1, bool dashed = false);
     /// One line of text; `at` is the upper left, upper middle or upper right corner by `anchor`. Returns its width.
-    float draw_text(const Point& at, const std::string_view& words, const Type& type, Anchor anchor = Anchor::start);
+    float draw_text(const Point& at, const TextView& words, const Type& type, Anchor anchor = Anchor::start);
     void draw_picture(const Point& at, const Picture& picture);
 
     // Text
-    float text_width(const std::string_view& words, const Type& type) const;
+    float text_width(const TextView& words, const Type& type) const;
     /// Breaks words into lines no wider than `width`.
-    std::vector<std::string> lines(const std::string_view& words, const Type& type, float width) const;
+    std::vector<std::string> lines(const TextView& words, const Type& type, float width) const;
     static float line_height(const Type& type);
     /// A paragraph within `box.w`; returns the height it took.
-    float text(const std::string_view& key, const Rect& box, const std::string_view& words, const Type& type = {},
+    float text(const TextView& key, const Rect& box, const TextView& words, const Type& type = {},
                Anchor anchor = Anchor::start);
-    float heading(const std::string_view& key, int level, const Rect& box, const std::string_view& words,
+    float heading(const TextView& key, int level, const Rect& box, const TextView& words,
                   const Type& type);
     /// The visible name of a control.
-    void label(const std::string_view& key, const std::string_view& for_key, const Rect& box,
-               const std::string_view& words, const Type& type = {});
+    void label(const TextView& key, const TextView& for_key, const Rect& box,
+               const TextView& words, const Type& type = {});
     /// A result, in one line.
-    void output(const std::string_view& key, const Rect& box, const std::string_view& words, std::string name,
+    void output(const TextView& key, const Rect& box, const TextView& words, std::string name,
                 const Type& type, Anchor anchor = Anchor::start);
     /// Gives the result just added the words it says, where its drawing was made of several parts.
     void amend_value(std::string words) { nodes_.back().value = std::move(words); }
-    void status(const std::string_view& key, std::string words);
+    void status(const TextView& key, std::string words);
 
     // Controls
     struct Field {
@@ -107,7 +108,7 @@ public:
         int lines = 0;    ///< more than 0: a field of so many lines, for text that is pasted
         float size = 16;  ///< of its text; more than 16 is that of the projector's controls (style.css, .projected)
     };
-    void field(const std::string_view& key, const Rect& rect, const Field& field);
+    void field(const TextView& key, const Rect& rect, const Field& field);
 
     struct Choice {
         std::string name;  ///< accessible name, where no label is its name
@@ -117,13 +118,13 @@ public:
         Ink ink = Ink::text;
         float size = 16;  ///< as of a field
     };
-    void select(const std::string_view& key, const Rect& rect, const Choice& choice);
+    void select(const TextView& key, const Rect& rect, const Choice& choice);
     /// One radio button with its words, in as many lines as `rect.w` asks for; `group` is the key of the open radio group.
-    void radio(const std::string_view& key, const Rect& rect, const std::string_view& words, const std::string& value,
+    void radio(const TextView& key, const Rect& rect, const TextView& words, const std::string& value,
                bool on);
 
     /// A box with its words; true once for each press.
-    bool check_box(const std::string_view& key, const Rect& rect, const std::string_view& words, bool on);
+    bool check_box(const TextView& key, const Rect& rect, const TextView& words, bool on);
 
     struct Slider {
         std::string name;          ///< accessible name, where no label is its name
@@ -137,27 +138,27 @@ public:
     };
     /// A value set by moving a thumb, coloured from 0 (or the end nearest to it). Each move comes to App::typed as the
     /// number's text; true once after each that is over: thumb let go, or key pressed. 44 px high at least on touch.
-    bool slider(const std::string_view& key, const Rect& rect, const Slider& slider);
+    bool slider(const TextView& key, const Rect& rect, const Slider& slider);
 
     enum class ButtonLook { link, plain, page, framed, off };
     /// True once for each press.
-    bool button(const std::string_view& key, const Rect& rect, const std::string_view& words,
+    bool button(const TextView& key, const Rect& rect, const TextView& words,
                 ButtonLook look = ButtonLook::link, bool current = false, std::string name = {}, float size = 16);
 
     /// The button just added opens the browser's file dialogue, which needs the person's own press.
     void opens_file() { nodes_.back().look += " opens-file"; }
 
     // Pictures and formulas
-    void picture(const std::string_view& key, const Point& at, const Picture& picture);
+    void picture(const TextView& key, const Point& at, const Picture& picture);
     /// A formula with its baseline at `at.y`; returns its width.
-    float formula(const std::string_view& key, const Point& at, const Formula& formula, std::string spoken, float size,
+    float formula(const TextView& key, const Point& at, const Formula& formula, std::string spoken, float size,
                   Ink ink);
 
     /// A native table over what was drawn for it; `table` holds its caption and rows.
-    void table(const std::string_view& key, const Rect& rect, Element table);
+    void table(const TextView& key, const Rect& rect, Element table);
 
     /// Key of the text field that follows `key` in the frame drawn last; empty behind the last.
-    std::string next_field(const std::string_view& key) const;
+    std::string next_field(const TextView& key) const;
     /// Takes the control just added out of use; it is drawn pale by its look.
     void disable_last() { nodes_.back().disabled = true; }
 
@@ -171,15 +172,15 @@ public:
     void reach(float y);
 
 private:
-    Node& add(const std::string_view& key, Role role, const Rect& rect);
+    Node& add(const TextView& key, Role role, const Rect& rect);
     Point screen(const Point& p) const { return {p.x, fixed_ ? p.y : p.y - input_.scroll_y}; }
     Rect screen(const Rect& r) const { return {r.x, fixed_ ? r.y : r.y - input_.scroll_y, r.w, r.h}; }
     bool hovered(const Rect& rect) const;
     bool visible(const Rect& rect) const;
     /// Whether the canvas's font has every character; what it has not is shown by its element.
-    bool drawable(const std::string_view& words, Face face) const;
-    bool pressed(const std::string_view& key);
-    void focus_ring(const std::string_view& key, const Rect& rect, float rounding);
+    bool drawable(const TextView& words, Face face) const;
+    bool pressed(const TextView& key);
+    void focus_ring(const TextView& key, const Rect& rect, float rounding);
     ImU32 colour(Ink ink) const { return canvas_colour(theme_->of(ink)); }
 
     Interaction& interaction_;

@@ -19,7 +19,7 @@ float anchor_x(Rect box, Anchor anchor) {
 
 }  // namespace
 
-float Ui::text(const std::string_view& key, const Rect& box, const std::string_view& words, const Type& type,
+float Ui::text(const TextView& key, const Rect& box, const TextView& words, const Type& type,
                Anchor anchor) {
     const std::vector<std::string> broken = lines(words, type, box.w);
     const float step = line_height(type);
@@ -36,7 +36,7 @@ float Ui::text(const std::string_view& key, const Rect& box, const std::string_v
     return tall;
 }
 
-float Ui::heading(const std::string_view& key, int level, const Rect& box, const std::string_view& words,
+float Ui::heading(const TextView& key, int level, const Rect& box, const TextView& words,
                   const Type& type) {
     const float tall = text(key, box, words, type);
     nodes_.back().role = Role::heading;
@@ -44,8 +44,8 @@ float Ui::heading(const std::string_view& key, int level, const Rect& box, const
     return tall;
 }
 
-void Ui::label(const std::string_view& key, const std::string_view& for_key, const Rect& box,
-               const std::string_view& words, const Type& type) {
+void Ui::label(const TextView& key, const TextView& for_key, const Rect& box,
+               const TextView& words, const Type& type) {
     const std::vector<std::string> broken = lines(words, type, box.w);
     const float step = line_height(type);
     float y = box.y + (box.h - step * static_cast<float>(broken.size())) / 2;
@@ -58,7 +58,7 @@ void Ui::label(const std::string_view& key, const std::string_view& for_key, con
     node.for_key = for_key;
 }
 
-void Ui::output(const std::string_view& key, const Rect& box, const std::string_view& words, std::string name,
+void Ui::output(const TextView& key, const Rect& box, const TextView& words, std::string name,
                 const Type& type, Anchor anchor) {
     draw_text({anchor_x(box, anchor), box.y + (box.h - type.size) / 2}, words, type, anchor);
     Node& node = add(key, Role::output, box);
@@ -66,7 +66,7 @@ void Ui::output(const std::string_view& key, const Rect& box, const std::string_
     node.value = words;
 }
 
-void Ui::status(const std::string_view& key, std::string words) {
+void Ui::status(const TextView& key, std::string words) {
     Node& node = add(key, Role::status, {});
     node.name = std::move(words);
 }
