@@ -1,5 +1,6 @@
 #!/usr/bin/python3
-"""Turns the interface text, a JSON object of key -> sentence or {"one": ..., "other": ...}, into a sorted C++ table.
+"""Turns the interface text, a JSON object of key -> sentence or {"one": ..., "other": ...}, into two C++
+texts, keys and sentences.
 
 Usage: text_table.py TEXT.json FOLDER     writes text_<language>.hpp and text_<language>.cpp, the language being the
 name of the JSON file. A key given twice, or a value of another shape, stops the build.
@@ -21,13 +22,20 @@ def no_duplicates(pairs):
     return seen
 
 
-def row(key, value):
-    """One row {key, one, other}; `one` is null for a sentence without plural forms."""
+def forms(key, value):
+    """The sentence of one key, or its two forms with a byte 1 between (core/quantity/catalogue.hpp)."""
     if isinstance(value, str):
-        return f"{{{literal(key)}, nullptr, {literal(value)}}}"
+        return value
     if isinstance(value, dict) and set(value) == {"one", "other"} and all(isinstance(v, str) for v in value.values()):
-        return f"{{{literal(key)}, {literal(value['one'])}, {literal(value['other'])}}}"
+        return f"{value['one']}\1{value['other']}"
     sys.exit(f"text_table: {key} is neither a sentence nor {{one, other}}")
+
+
+def view(name, parts):
+    """A std::string_view of the parts, each ended by a zero byte."""
+    lines = ['    ""'] + [f'    {literal(part)} "\\0"' for part in parts]
+    size = sum(len(part.encode()) + 1 for part in parts)
+    return f"constexpr std::string_view {name}{{\n" + "\n".join(lines) + f",\n    {size}}};\n"
 
 
 def main(source, folder):
@@ -35,41 +43,26 @@ def main(source, folder):
     name = f"text_{source.stem}"
     text = source.read_text(encoding="utf-8") if source.exists() else "{}"
     table = json.loads(text, object_pairs_hook=no_duplicates)
-    # Bytes, not characters: the program searches with strcmp.
-    rows = [row(key, table[key]) for key in sorted(table, key=lambda k: k.encode())]
+    keys = sorted(table, key=lambda k: k.encode())  # bytes, not characters, as the program searches
     write_file(folder / f"{name}.hpp", f"""// Written by tools/text_table.py from {source.name}.
 #pragma once
-#include <cstddef>
+#include <string_view>
 
 namespace overwater {{
 
-#ifndef OVERWATER_CATALOGUE_ROW
-#define OVERWATER_CATALOGUE_ROW
-/// One sentence of the interface. `one` is null where the sentence has no plural forms.
-struct CatalogueRow {{
-    const char* key;
-    const char* one;
-    const char* other;
-}};
-#endif
-
-/// The rows, sorted by the bytes of their keys.
-extern const CatalogueRow {name}_rows[];
-extern const std::size_t {name}_count;
+/// Keys and sentences as core/quantity/catalogue.hpp takes them.
+extern const std::string_view text_keys;
+extern const std::string_view {name};
 
 }} // namespace overwater
 """)
-    body = ",\n    ".join(rows or ["{nullptr, nullptr, nullptr}"])
     write_file(folder / f"{name}.cpp", f"""// Written by tools/text_table.py from {source.name}.
 #include "generated/{name}.hpp"
 
 namespace overwater {{
 
-constexpr CatalogueRow {name}_rows[] = {{
-    {body},
-}};
-constexpr std::size_t {name}_count = {len(rows)};
-
+{view("text_keys", keys)}
+{view(name, [forms(k, table[k]) for k in keys])}
 }} // namespace overwater
 """)
 

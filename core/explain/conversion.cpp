@@ -23,7 +23,7 @@ bool is_power_of_ten(double ratio) {
 double ratio_of(UnitId from, UnitId to) { return info(from).factor / info(to).factor; }
 
 Formula unit_leaf(UnitId unit) { return Formula::leaf(Kind::unit, std::string(info(unit).symbol)); }
-Formula number_leaf(std::string number) { return Formula::leaf(Kind::number, std::move(number)); }
+Formula number_leaf(const std::string& number) { return Formula::leaf(Kind::number, number); }
 Formula sign(const char* text) { return Formula::leaf(Kind::operation, text); }
 Formula fraction(Formula above, Formula below) {
     return Formula::of(Kind::fraction, {std::move(above), std::move(below)});

@@ -4,6 +4,8 @@
 #include <utility>
 #include <vector>
 
+#include "core/quantity/text_view.hpp"
+
 namespace overwater {
 
 /// A formula as it is set: the common form from which canvas, SVG, MathML and speech are made. Built from the traced
@@ -27,10 +29,10 @@ struct Formula {
     std::vector<Formula> children;
     bool changed = false;  ///< another than before (mark_changes)
 
-    static Formula leaf(Kind kind, std::string text) {
+    static Formula leaf(Kind kind, const TextView& text) {
         Formula f;
         f.kind = kind;
-        f.text = std::move(text);
+        f.text = text;
         return f;
     }
     static Formula of(Kind kind, std::vector<Formula> children) {

@@ -46,9 +46,9 @@ Formula joined(const char* sign, Formula a, Formula b) {
 }
 
 Formula with_unit_text(std::string number, std::string unit) {
-    Formula value = Formula::leaf(Kind::number, std::move(number));
+    Formula value = Formula::leaf(Kind::number, number);
     if (unit.empty()) return value;
-    return Formula::of(Kind::row, {std::move(value), Formula::leaf(Kind::unit, std::move(unit))});
+    return Formula::of(Kind::row, {std::move(value), Formula::leaf(Kind::unit, unit)});
 }
 Formula with_unit(std::string number, UnitId unit) {
     return with_unit_text(std::move(number), std::string(info(unit).symbol));

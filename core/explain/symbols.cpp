@@ -1,7 +1,8 @@
 #include "core/explain/symbols.hpp"
 
-#include "core/bench/readings.hpp"
+#include <algorithm>
 
+#include "core/bench/readings.hpp"
 #include "core/explain/working.hpp"
 
 namespace overwater {
@@ -10,113 +11,123 @@ namespace {
 
 using Kind = Formula::Kind;
 
-Formula variable(std::string letter) { return Formula::leaf(Kind::variable, std::move(letter)); }
-Formula words(std::string text) { return Formula::leaf(Kind::words, std::move(text)); }
-Formula indexed(std::string letter, std::string index) {
-    return Formula::of(Kind::subscript, {variable(std::move(letter)), words(std::move(index))});
-}
-Formula of_substance(std::string letter, std::string substance) {
-    return Formula::of(Kind::row, {variable(std::move(letter)),
-                                   Formula::of(Kind::bracketed, {words(std::move(substance))})});
-}
-/// The same quantity of a substance, come by another way.
-Formula found(std::string letter, std::string substance, std::string way) {
-    return Formula::of(Kind::row, {indexed(std::move(letter), std::move(way)),
-                                   Formula::of(Kind::bracketed, {words(std::move(substance))})});
-}
-Formula standard(std::string letter) {
-    return Formula::of(Kind::superscript, {variable(std::move(letter)), words("°")});
+Formula words(std::string_view text) { return Formula::leaf(Kind::words, text); }
+
+/// A symbol from a short notation, which is a table where a formula for each would be a program: a letter, then each of
+/// these or not: "_index", "(substance)", "°". In parentheses "M" and "A" stand for the run's metal and acid.
+Formula symbol(std::string_view notation, const Readings& readings) {
+    std::size_t letter = 1;
+    while (letter < notation.size() && (static_cast<unsigned char>(notation[letter]) & 0xC0U) == 0x80U) ++letter;
+    Formula formula = Formula::leaf(Kind::variable, notation.substr(0, letter));
+    notation.remove_prefix(letter);
+    if (notation.starts_with('_')) {
+        const std::size_t end = std::min(notation.find_first_of("(\xC2"), notation.size()); // "°" begins with C2
+        formula = Formula::of(Kind::subscript, {std::move(formula), words(notation.substr(1, end - 1))});
+        notation.remove_prefix(end);
+    }
+    if (notation == "°") return Formula::of(Kind::superscript, {std::move(formula), words("°")});
+    if (notation.empty()) return formula;
+    std::string_view substance = notation.substr(1, notation.size() - 2);
+    if (substance == "M" && readings.metal) substance = symbol_of(*readings.metal);
+    if (substance == "A") substance = readings.acid == Acid::sulfuric ? "H₂SO₄" : "HCl";
+    return Formula::of(Kind::row, {std::move(formula), Formula::of(Kind::bracketed, {words(substance)})});
 }
 
-std::string metal_symbol(const Readings& readings) {
-    return readings.metal ? std::string(symbol_of(*readings.metal)) : std::string("M");
+const char* notation_of(Output output) {
+    switch (output) {
+        case Output::gas_volume: return "V";
+        case Output::absolute_temperature: return "T";
+        case Output::water_vapour_pressure: return "p_w";
+        case Output::water_density: return "ρ";
+        case Output::column_pressure: return "p_col";
+        case Output::pressure_at_bench: return "p_bar";
+        case Output::dry_gas_pressure: return "p";
+        case Output::start_dry_pressure: return "p_start";
+        case Output::gas_at_end: return "V_end";
+        case Output::gas_at_start: return "V_start";
+        case Output::mass: return "m";
+        case Output::compression_factor: return "Z";
+        case Output::standard_compression_factor: return "Z°";
+        case Output::amount_of_metal: return "n(M)";
+        case Output::amount_of_acid:
+        case Output::acid_needed: return "n(A)";
+        case Output::acid_volume_needed: return "V(A)";
+        case Output::acid_excess: return "x";
+        case Output::amount_of_gas: return "n(H₂)";
+        case Output::molar_volume_bench: return "V_m";
+        case Output::dry_gas_at_barometer: return "V_m,bar";
+        case Output::molar_volume_standard: return "V_m°";
+        case Output::gas_constant: return "R";
+        case Output::accepted_value: return "V_accepted";
+        case Output::percent_error: return "e";
+        case Output::volume_at_standard: return "V°";
+        case Output::amount_by_volume: return "n_V(H₂)";
+        case Output::molar_mass_found: return "M_found(M)";
+        case Output::purity_found: return "w_found";
+        case Output::count: break;
+    }
+    return "";
 }
 
-std::string acid_formula(const Readings& readings) {
-    return readings.acid == Acid::sulfuric ? "H₂SO₄" : "HCl";
+const char* notation_of(Input input, const Readings& readings) {
+    switch (input) {
+        case Input::mass_of_metal: return "m";
+        case Input::mass_before: return "m_before";
+        case Input::mass_after: return "m_after";
+        case Input::ribbon_length: return "l";
+        case Input::start_reading: return "V_r,start";
+        case Input::starting_bubble: return "V_bubble";
+        case Input::start_level_difference: return "h_start";
+        case Input::height_above_sea_level: return "H";
+        case Input::outdoor_temperature: return "t_out";
+        case Input::vapour_value: return "p_w";
+        case Input::accepted_value: return "V_accepted";
+        case Input::meniscus_ring: return "V_ring";
+        case Input::purity: return "w";
+        case Input::acid_volume: return "V(A)";
+        case Input::acid_concentration: return "c(A)";
+        case Input::tube_capacity: return "V_cap";
+        case Input::end_space: return "V_space";
+        case Input::scale_reading: return "V_read";
+        case Input::level_difference: return "h";
+        case Input::temperature: return "t";
+        case Input::barometer:
+            return readings.pressure_kind == PressureKind::at_the_bench ? "p_bar" : "p_report";
+        case Input::molar_mass: return "M(M)";
+        case Input::gravity: return "g";
+        case Input::mass_per_metre: // a fraction
+        case Input::count: break;
+    }
+    return "";
 }
 
 }  // namespace
 
 Formula symbol_of(Output output, const Readings& readings) {
-    switch (output) {
-        case Output::gas_volume: return variable("V");
-        case Output::absolute_temperature: return variable("T");
-        case Output::water_vapour_pressure: return indexed("p", "w");
-        case Output::water_density: return variable("ρ");
-        case Output::column_pressure: return indexed("p", "col");
-        case Output::pressure_at_bench: return indexed("p", "bar");
-        case Output::dry_gas_pressure: return variable("p");
-        case Output::start_dry_pressure: return indexed("p", "start");
-        case Output::gas_at_end: return indexed("V", "end");
-        case Output::gas_at_start: return indexed("V", "start");
-        case Output::mass: return variable("m");
-        case Output::compression_factor: return variable("Z");
-        case Output::standard_compression_factor: return standard("Z");
-        case Output::amount_of_metal: return of_substance("n", metal_symbol(readings));
-        case Output::amount_of_acid:
-        case Output::acid_needed: return of_substance("n", acid_formula(readings));
-        case Output::acid_volume_needed: return of_substance("V", acid_formula(readings));
-        case Output::acid_excess: return variable("x");
-        case Output::amount_of_gas: return of_substance("n", "H₂");
-        case Output::molar_volume_bench: return indexed("V", "m");
-        case Output::dry_gas_at_barometer: return indexed("V", "m,bar");
-        case Output::molar_volume_standard: return Formula::of(Kind::superscript, {indexed("V", "m"), words("°")});
-        case Output::gas_constant: return variable("R");
-        case Output::accepted_value: return indexed("V", "accepted");
-        case Output::percent_error: return variable("e");
-        case Output::volume_at_standard: return standard("V");
-        case Output::amount_by_volume: return found("n", "H₂", "V");
-        case Output::molar_mass_found: return found("M", metal_symbol(readings), "found");
-        case Output::purity_found: return indexed("w", "found");
-        case Output::count: break;
-    }
-    return {};
+    const std::string_view notation = notation_of(output);
+    return notation.empty() ? Formula{} : symbol(notation, readings);
 }
 
 Formula symbol_of(Input input, const Readings& readings) {
-    switch (input) {
-        case Input::mass_of_metal: return variable("m");
-        case Input::mass_before: return indexed("m", "before");
-        case Input::mass_after: return indexed("m", "after");
-        case Input::ribbon_length: return variable("l");
-        case Input::mass_per_metre: return Formula::of(Kind::fraction, {variable("m"), variable("l")});
-        case Input::start_reading: return indexed("V", "r,start");
-        case Input::starting_bubble: return indexed("V", "bubble");
-        case Input::start_level_difference: return indexed("h", "start");
-        case Input::height_above_sea_level: return variable("H");
-        case Input::outdoor_temperature: return indexed("t", "out");
-        case Input::vapour_value: return indexed("p", "w");
-        case Input::accepted_value: return indexed("V", "accepted");
-        case Input::meniscus_ring: return indexed("V", "ring");
-        case Input::purity: return variable("w");
-        case Input::acid_volume: return of_substance("V", acid_formula(readings));
-        case Input::acid_concentration: return of_substance("c", acid_formula(readings));
-        case Input::tube_capacity: return indexed("V", "cap");
-        case Input::end_space: return indexed("V", "space");
-        case Input::scale_reading: return indexed("V", "read");
-        case Input::level_difference: return variable("h");
-        case Input::temperature: return variable("t");
-        case Input::barometer:
-            return indexed("p", readings.pressure_kind == PressureKind::at_the_bench ? "bar" : "report");
-        case Input::molar_mass: return of_substance("M", metal_symbol(readings));
-        case Input::gravity: return variable("g");
-        case Input::count: break;
+    if (input == Input::mass_per_metre) {
+        return Formula::of(Kind::fraction, {symbol("m", readings), symbol("l", readings)});
     }
-    return {};
+    const std::string_view notation = notation_of(input, readings);
+    return notation.empty() ? Formula{} : symbol(notation, readings);
 }
 
 Formula symbol_of(Constant constant, double value) {
+    const auto plain = [](const char* notation) { return symbol(notation, {}); };
     switch (constant) {
         case Constant::celsius_zero: return Formula::leaf(Kind::number, "273.15");
-        case Constant::standard_temperature: return standard("T");
-        case Constant::standard_pressure: return standard("p");
-        case Constant::molar_gas_constant: return variable("R");
-        case Constant::pressure_at_sea_level: return indexed("p", "0");
-        case Constant::sea_level_temperature: return indexed("T", "0");
-        case Constant::lapse_rate: return variable("L");
-        case Constant::air_gas_constant: return indexed("R", "air");
-        case Constant::free_fall: return variable("g");
+        case Constant::standard_temperature: return plain("T°");
+        case Constant::standard_pressure: return plain("p°");
+        case Constant::molar_gas_constant: return plain("R");
+        case Constant::pressure_at_sea_level: return plain("p_0");
+        case Constant::sea_level_temperature: return plain("T_0");
+        case Constant::lapse_rate: return plain("L");
+        case Constant::air_gas_constant: return plain("R_air");
+        case Constant::free_fall: return plain("g");
         case Constant::two: return Formula::leaf(Kind::number, "2");
         case Constant::hundred_percent: return Formula::leaf(Kind::number, "100");
         case Constant::gas_per_metal:

@@ -3,7 +3,6 @@
 #include <cstdint>
 #include <string>
 #include <string_view>
-#include <utility>
 #include <vector>
 
 #include "core/quantity/unit_table.hpp"
@@ -30,50 +29,31 @@ struct Argument {
     std::string text;           ///< text: as it is, never translated (what was typed, a chemical formula)
 };
 
-/// Names are literals, so they come as such: a pointer is less to pass than a view, some hundred times.
+/// Names are literals, so they come as such: a pointer is less to pass than a view, some hundred times. What makes, copies
+/// and ends a message is a call for the same reason.
 struct Message {
     std::string_view key; ///< static storage
     std::vector<Argument> arguments{};
 
+    Message();
+    explicit Message(const char* of_key);
+    explicit Message(std::string_view of_key);
+    Message(const Message& other);
+    Message(Message&& other) noexcept;
+    Message& operator=(const Message& other);
+    Message& operator=(Message&& other) noexcept;
+    ~Message();
+
     /// Adds a quantity: `base` as `to_base` gives it, shown in `unit` with `decimals` decimals.
-    Message& quantity(const char* name, double base, UnitId unit, int decimals) {
-        return add_quantity(name, base, unit, decimals, false);
-    }
+    Message& quantity(const char* name, double base, UnitId unit, int decimals);
     /// Adds a quantity shown in `unit` with `figures` significant figures.
-    Message& figures(const char* name, double base, UnitId unit, int figures_shown) {
-        return add_quantity(name, base, unit, figures_shown, true);
-    }
-    Message& count(const char* name, long long number) {
-        Argument& argument = add(name, Argument::Kind::count);
-        argument.count = number;
-        return *this;
-    }
-    Message& field(const char* name, std::string_view field_key) {
-        Argument& argument = add(name, Argument::Kind::field);
-        argument.field = field_key;
-        return *this;
-    }
-    Message& text(const char* name, std::string as_it_is) {
-        Argument& argument = add(name, Argument::Kind::text);
-        argument.text = std::move(as_it_is);
-        return *this;
-    }
+    Message& figures(const char* name, double base, UnitId unit, int figures_shown);
+    Message& count(const char* name, long long number);
+    Message& field(const char* name, std::string_view field_key);
+    Message& text(const char* name, const std::string& as_it_is);
 
 private:
-    Argument& add(const char* name, Argument::Kind kind) {
-        Argument& argument = arguments.emplace_back();
-        argument.name = name;
-        argument.kind = kind;
-        return argument;
-    }
-    Message& add_quantity(const char* name, double base, UnitId unit, int digits, bool significant) {
-        Argument& argument = add(name, Argument::Kind::quantity);
-        argument.base = base;
-        argument.unit = unit;
-        argument.digits = digits;
-        argument.significant = significant;
-        return *this;
-    }
+    Argument& add(const char* name, Argument::Kind kind);
 };
 
 } // namespace overwater

@@ -5,6 +5,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/quantity/catalogue.hpp"
 #include "core/quantity/number_format.hpp"
 #include "core/record/json.hpp"
 #include "core/record/outcome_json.hpp"
@@ -49,11 +50,8 @@ Input read_input(const std::string& name) {
 }
 
 std::string_view sentence_of(std::string_view key, bool one) {
-    for (std::size_t i = 0; i < text_en_count; ++i) {
-        const CatalogueRow& row = text_en_rows[i];
-        if (row.key == key) return one && row.one ? row.one : row.other;
-    }
-    return {};
+    static const Catalogue catalogue(text_keys, text_en);
+    return catalogue.sentence(key, one);
 }
 
 std::string shown(const Argument& argument) {

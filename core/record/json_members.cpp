@@ -8,6 +8,52 @@
 
 namespace overwater {
 
+namespace {
+
+/// Builds the tree of a text that the library takes apart. (The library's own builder comes with a second one for
+/// callbacks, which costs a page 2 kB to load.) Of a member given twice the last counts.
+struct Tree {
+    Json root;
+    std::vector<Json*> open;
+    Json* member = nullptr;  ///< where the value of the key just read goes
+
+    Json& put(Json value) {
+        if (open.empty()) return root = std::move(value);
+        if (open.back()->is_array()) {
+            open.back()->push_back(std::move(value));
+            return open.back()->back();
+        }
+        return *member = std::move(value);
+    }
+    bool start(Json value) {
+        open.push_back(&put(std::move(value)));
+        return true;
+    }
+    bool end() {
+        open.pop_back();
+        return true;
+    }
+
+    bool null() { return put(nullptr), true; }
+    bool boolean(bool value) { return put(value), true; }
+    bool number_integer(Json::number_integer_t value) { return put(value), true; }
+    bool number_unsigned(Json::number_unsigned_t value) { return put(value), true; }
+    bool number_float(Json::number_float_t value, const std::string&) { return put(value), true; }
+    bool string(std::string& value) { return put(std::move(value)), true; }
+    bool binary(Json::binary_t&) { return false; }
+    bool start_object(std::size_t) { return start(Json::object()); }
+    bool start_array(std::size_t) { return start(Json::array()); }
+    bool end_object() { return end(); }
+    bool end_array() { return end(); }
+    bool key(std::string& name) {
+        member = &(*open.back())[name];
+        return true;
+    }
+    bool parse_error(std::size_t, const std::string&, const nlohmann::detail::exception&) { return false; }
+};
+
+}  // namespace
+
 std::string JsonPlace::text() const {
     std::string out = outer ? outer->text() : std::string{};
     if (index >= 0) return out + "[" + std::to_string(index) + "]";
@@ -95,6 +141,12 @@ std::string JsonMembers::kept() const {
     return rest.empty() ? std::string{} : compact_text(rest);
 }
 
+std::optional<Json> parsed(std::string_view text) {
+    Tree tree;
+    if (!Json::sax_parse(text.begin(), text.end(), &tree)) return std::nullopt;
+    return std::move(tree.root);
+}
+
 std::string json_text(const Json& json, int indent) {
     return json.dump(indent, ' ', false, Json::error_handler_t::replace);
 }
@@ -103,8 +155,8 @@ std::string compact_text(const Json& json) { return json_text(json, -1); }
 
 Json kept_members(std::string_view kept) {
     if (kept.empty()) return Json::object();
-    Json members = Json::parse(kept, nullptr, false);
-    return members.is_object() ? members : Json::object();
+    std::optional<Json> members = parsed(kept);
+    return members && members->is_object() ? *std::move(members) : Json::object();
 }
 
 void add_kept(Json& object, std::string_view kept) {

@@ -16,6 +16,9 @@ namespace overwater {
 /// Ordered, so that a record is written as record.md shows it.
 using Json = nlohmann::ordered_json;
 
+/// Parses a text that `refuse_text` let pass.
+std::optional<Json> parsed(std::string_view text);
+
 /// Where a value stands, as `runs[0].entries.barometer`. Each level lives on the stack of whoever reads it; the text is
 /// made only for a complaint.
 struct JsonPlace {

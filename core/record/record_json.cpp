@@ -147,12 +147,6 @@ Record read_members(const Json& object, Complaints& complaints) {
 
 }  // namespace
 
-std::optional<Json> parsed(std::string_view text) {
-    Json json = Json::parse(text, nullptr, false);
-    if (json.is_discarded()) return std::nullopt;
-    return json;
-}
-
 LoadResult read_record(Json json) {
     LoadResult result;
     const auto version = version_of(json);

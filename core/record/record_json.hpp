@@ -12,7 +12,4 @@ LoadResult read_record(Json json);
 
 Json record_json(const Record& record);
 
-/// Parses a text that `refuse_text` let pass.
-std::optional<Json> parsed(std::string_view text);
-
 }  // namespace overwater

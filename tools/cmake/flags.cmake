@@ -19,8 +19,8 @@ add_compile_options(-ffp-contract=off -fno-rtti)
 if(EMSCRIPTEN)
     add_compile_options(-mnontrapping-fptoint -mbulk-memory -msign-ext)
     # With -Oz Emscripten asks for no inlining at all, so that vector::size() is a call; what is smaller inlined than
-    # called makes the page smaller and faster. Nothing is destroyed at the end of a page, and there is one thread.
-    add_compile_options(-finline-functions -fno-c++-static-destructors -fno-threadsafe-statics)
+    # called makes the page smaller and faster. Nothing is destroyed at the end of a page.
+    add_compile_options(-finline-functions -fno-c++-static-destructors)
 endif()
 if(OVERWATER_SANITIZE)
     add_compile_options(-fsanitize=address,undefined -fno-sanitize-recover=all)

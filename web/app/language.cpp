@@ -4,17 +4,16 @@
 #include <array>
 #include <cstring>
 
+#include "core/quantity/catalogue.hpp"
 #include "generated/text_en.hpp"
 
 namespace overwater {
 
 namespace {
 
-const CatalogueRow* row_of(std::string_view key) {
-    const CatalogueRow* end = text_en_rows + text_en_count;
-    const CatalogueRow* row = std::lower_bound(
-        text_en_rows, end, key, [](const CatalogueRow& r, std::string_view wanted) { return r.key < wanted; });
-    return row != end && row->key == key ? row : nullptr;
+const Catalogue& english() {
+    static const Catalogue catalogue(text_keys, text_en);
+    return catalogue;
 }
 
 /// Letters with accents for plain ones, so that a pseudo text stays legible and shows which glyphs are missing.
@@ -54,12 +53,11 @@ Language::Language(std::string tag) : tag_(std::move(tag)), pseudo_(tag_ == "en-
     if (!pseudo_) tag_ = "en";
 }
 
-bool Language::knows(std::string_view key) { return row_of(key) != nullptr; }
+bool Language::knows(std::string_view key) { return english().knows(key); }
 
 std::string Language::sentence(std::string_view key, bool plural) const {
-    const CatalogueRow* row = row_of(key);
-    if (row == nullptr) return std::string(key);
-    const char* text = !plural && row->one != nullptr ? row->one : row->other;
+    if (!knows(key)) return std::string(key);
+    const std::string_view text = english().sentence(key, !plural);
     return pseudo_ ? pseudo(text) : std::string(text);
 }
 
@@ -106,9 +104,7 @@ std::string Language::list(const std::vector<std::string>& items) const {
 
 std::vector<std::string> Language::places_of(std::string_view key) {
     std::vector<std::string> places;
-    const CatalogueRow* row = row_of(key);
-    if (row == nullptr) return places;
-    const std::string_view text = row->other;
+    const std::string_view text = english().sentence(key, false);
     for (std::size_t at = text.find('{'); at != std::string_view::npos; at = text.find('{', at + 1)) {
         const std::size_t end = text.find('}', at);
         if (end == std::string_view::npos) break;

@@ -4,6 +4,8 @@
 #include <utility>
 #include <vector>
 
+#include "core/quantity/text_view.hpp"
+
 namespace overwater {
 
 /// A rectangle in CSS pixels.
@@ -32,13 +34,13 @@ struct Element {
         e.text = std::move(words);
         return e;
     }
-    static Element named(std::string element_name) {
+    static Element named(const char* element_name) {
         Element e;
-        e.name = std::move(element_name);
+        e.name = element_name;
         return e;
     }
-    Element& with(std::string attribute, std::string value) {
-        attributes.emplace_back(std::move(attribute), std::move(value));
+    Element& with(const TextView& attribute, const TextView& value) {
+        attributes.emplace_back(attribute, value);
         return *this;
     }
     Element& add(Element child) {

@@ -5,12 +5,12 @@
 #include <utility>
 #include <vector>
 
+#include "core/quantity/text_view.hpp"
 #include "web/draw/canvas_painter.hpp"
 #include "web/draw/imgui_measure.hpp"
 #include "web/draw/picture.hpp"
 #include "web/draw/theme.hpp"
 #include "web/ui/node.hpp"
-#include "web/ui/text_view.hpp"
 
 namespace overwater {
 

@@ -1,4 +1,4 @@
-#include "web/ui/text_view.hpp"
+#include "core/quantity/text_view.hpp"
 
 namespace overwater {
 

@@ -1,0 +1,28 @@
+#pragma once
+
+#include <cstddef>
+#include <string_view>
+#include <vector>
+
+namespace overwater {
+
+/// The sentences of one language by their keys. They come as two texts, the keys in the order of their bytes and the
+/// sentences in the same order, each ended by a zero byte; a sentence with plural forms is `one` and `other` with a byte 1
+/// between. (As a table of pointers they are 4 kB more to load.)
+class Catalogue {
+public:
+    /// Both texts are static storage and have as many parts.
+    Catalogue(std::string_view keys, std::string_view sentences);
+
+    bool knows(std::string_view key) const { return place_of(key) < keys_.size(); }
+    /// The sentence of a key; its form for one thing if `one` and it has one. Empty for a key that is not there.
+    std::string_view sentence(std::string_view key, bool one) const;
+
+private:
+    std::size_t place_of(std::string_view key) const;
+
+    std::vector<std::string_view> keys_;
+    std::vector<std::string_view> sentences_;
+};
+
+} // namespace overwater
