@@ -135,7 +135,7 @@ def functions(path, tokens):
 def node_functions(sources):
     """Function to the index of the argument that is the key of a node, not of a sentence: the widget vocabulary, and
     what hands a parameter on to it."""
-    nodes = {name: 0 for name in re.findall(r"\b(\w+)\((?:const )?std::string(?:_view)?&? key\b", sources.files["web/ui/ui.hpp"])}
+    nodes = {name: 0 for name in re.findall(r"\b(\w+)\((?:const )?(?:std::string(?:_view)?|TextView)&? key\b", sources.files["web/ui/ui.hpp"])}
     nodes.update(before_change=0, after_change=0)
     helpers = {}
     for path, tokens in sources.tokens.items():
