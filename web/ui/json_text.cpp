@@ -43,7 +43,7 @@ void JsonText::quote(std::string_view value) {
     out_ += '"';
 }
 
-JsonText& JsonText::key(std::string_view name) {
+JsonText& JsonText::key(const TextView& name) {
     separate();
     quote(name);
     out_ += ':';
@@ -51,7 +51,7 @@ JsonText& JsonText::key(std::string_view name) {
     return *this;
 }
 
-JsonText& JsonText::text(std::string_view value) {
+JsonText& JsonText::text(const TextView& value) {
     separate();
     quote(value);
     return *this;

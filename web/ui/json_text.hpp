@@ -3,6 +3,8 @@
 #include <string>
 #include <string_view>
 
+#include "core/quantity/text_view.hpp"
+
 namespace overwater {
 
 /// Writes JSON piece by piece; commas come by themselves. Only what the mirror needs: nlohmann/json stays with the
@@ -13,8 +15,8 @@ public:
     JsonText& array() { return begin('['); }
     JsonText& close_object() { return end('}'); }
     JsonText& close_array() { return end(']'); }
-    JsonText& key(std::string_view name);
-    JsonText& text(std::string_view value);
+    JsonText& key(const TextView& name);
+    JsonText& text(const TextView& value);
     JsonText& number(double value);
     JsonText& truth(bool value);
     JsonText& null();

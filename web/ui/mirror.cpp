@@ -61,7 +61,7 @@ bool says_its_name(Role role) {
 class Attributes {
 public:
     explicit Attributes(JsonText& json) : json_(json) {}
-    void set(std::string_view name, std::string_view value) {
+    void set(const TextView& name, const TextView& value) {
         if (!value.empty()) json_.key(name).text(value);
     }
 
