@@ -33,9 +33,14 @@ export function printHtml(html) {
     view.document.close();
     // An adopted sheet is no inline style.
     const sheet = new view.CSSStyleSheet();
-    sheet.replaceSync(`@page { size: A4 landscape; margin: 12mm } body { font: 9pt/1.3 sans-serif }
+    sheet.replaceSync(`@page { size: ${view.document.body.className}; margin: 12mm } body { font: 9pt/1.3 sans-serif; margin: 0 }
+        h1 { font-size: 14pt } h2 { font-size: 11pt; margin: 12pt 0 4pt; break-after: avoid } h3 { font-size: 16pt; margin: 0 }
+        p, ul, ol { margin: 3pt 0 } li { break-inside: avoid; margin: 3pt 0 } small { display: block; color: #444 }
         table { border-collapse: collapse; width: 100% } th, td { border: 1px solid #888; padding: 2px 4px; text-align: left;
-        vertical-align: top } thead { display: table-header-group } tr { break-inside: avoid } h1 { font-size: 14pt }`);
+        vertical-align: top } tbody th { font-weight: 400 } thead { display: table-header-group } tr, svg { break-inside: avoid }
+        hr { border: 0; border-bottom: 1px solid #888; margin: 8mm 0 0 } svg { display: block; margin: 6pt auto }
+        math { display: block; margin: 2pt 0; text-align: left }
+        section { display: grid; grid-template-columns: 3fr 2fr; gap: 6mm; align-items: start }`);
     view.document.adoptedStyleSheets = [sheet];
     view.addEventListener('afterprint', () => setTimeout(() => frame.remove()));
     view.print();

@@ -170,7 +170,7 @@ TEST_CASE("formulas that lack a part are shown as far as they go") {
 
 TEST_CASE("MathML says what is what") {
     CHECK(mathml(amount()) ==
-          "<mrow><mi>n</mi><mrow><mo>(</mo><mtext>Mg</mtext><mo>)</mo></mrow><mo>=</mo>"
+          "<mrow><mi>n</mi><mrow><mo stretchy=\"false\">(</mo><mtext>Mg</mtext><mo stretchy=\"false\">)</mo></mrow><mo>=</mo>"
           "<mfrac><mrow><mn>0.0412</mn><mspace width=\"0.2em\"></mspace><mtext>g</mtext></mrow>"
           "<mrow><mn>24.305</mn><mspace width=\"0.2em\"></mspace><mtext>g/mol</mtext></mrow></mfrac></mrow>");
     CHECK(mathml(root(power(variable("u"), number("2")))) == "<msqrt><msup><mi>u</mi><mn>2</mn></msup></msqrt>");

@@ -335,9 +335,12 @@ void App::restore(std::optional<Undo::Place> place) {
     if (control.field != Field::count || place->key == "records.name" || answer) {
         show_doubt_of(place->key);
         if (answer && page_ != PageName::answers) go(PageName::answers);
-        if (page_ != PageName::bench && control.field != Field::count) go(PageName::bench);
         if (place->key == "records.name") go(PageName::records);
-        platform::focus(place->key, -1);
+        // A class watches the projector: what is taken back there is seen in the working, and it stays.
+        const bool projected = page_ == PageName::projector && control.field != Field::count;
+        if (projected && !is_choice(control.field) && !entry(control.field).text.empty()) projector_field_ = control.field;
+        if (page_ != PageName::bench && control.field != Field::count && !projected) go(PageName::bench);
+        if (!projected || (projector_changes_ && projector_field_ == control.field)) platform::focus(place->key, -1);
     }
     after_change(place->key);
 }

@@ -17,9 +17,9 @@ std::string html_text(std::string_view words) {
     return out;
 }
 
-HtmlPage::HtmlPage(std::string_view language, std::string_view title)
+HtmlPage::HtmlPage(std::string_view language, std::string_view title, Paper paper)
     : html_("<!DOCTYPE html><html lang=\"" + html_text(language) + "\"><head><meta charset=\"utf-8\"><title>" +
-            html_text(title) + "</title></head><body>") {
+            html_text(title) + "</title></head><body class=\"" + (paper == Paper::landscape ? "landscape" : "portrait") + "\">") {
     element("h1", title);
 }
 

@@ -8,11 +8,13 @@ namespace overwater {
 /// The same text where HTML has text: & < > and quotes are written as references.
 std::string html_text(std::string_view words);
 
+enum class Paper { portrait, landscape };
+
 /// A document to be printed, without styles or scripts, written from its beginning on.
 class HtmlPage {
 public:
     /// `language` is a BCP 47 tag; the title is the first heading too.
-    HtmlPage(std::string_view language, std::string_view title);
+    HtmlPage(std::string_view language, std::string_view title, Paper paper = Paper::portrait);
 
     /// An element with a text.
     void element(std::string_view name, std::string_view words);

@@ -211,7 +211,7 @@ void App::save_marks() {
 }
 
 void App::print_marks() {
-    HtmlPage page(language_.tag(), say("marking.heading"));
+    HtmlPage page(language_.tag(), say("marking.heading"), Paper::landscape);
     page.add("<table>");
     bool head = true;
     for (const auto& row : marks_table()) {

@@ -24,7 +24,7 @@ public:
     Key(const Language& language, const PracticeSettings& of_class)
         : language_(language),
           class_(of_class),
-          html_(language.tag(), title_of(language, of_class)) {}
+          html_(language.tag(), title_of(language, of_class), Paper::landscape) {}
 
     std::string write(int students) {
         html_.element("p", practice_kind_words(language_, class_));

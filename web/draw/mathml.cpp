@@ -1,5 +1,6 @@
 #include "web/draw/mathml.hpp"
 
+#include <algorithm>
 #include <cstddef>
 #include <string_view>
 
@@ -36,6 +37,10 @@ Element with_children(const char* name, const Formula& f) {
     return e;
 }
 
+bool has_fraction(const Formula& f) {
+    return f.kind == Kind::fraction || std::any_of(f.children.begin(), f.children.end(), has_fraction);
+}
+
 Element element_of(const Formula& f) {
     switch (f.kind) {
     case Kind::number: return leaf("mn", f.text);
@@ -59,9 +64,16 @@ Element element_of(const Formula& f) {
     }
     case Kind::bracketed: {
         Element e = Element::named("mrow");
-        e.add(leaf("mo", "("));
+        // Fonts for mathematics stretch parentheses to odd heights around plain words.
+        const bool tall = has_fraction(f);
+        const auto parenthesis = [&](const char* sign) {
+            Element mark = leaf("mo", sign);
+            if (!tall) mark.with("stretchy", "false");
+            e.add(std::move(mark));
+        };
+        parenthesis("(");
         add_parts(e, f.children);
-        e.add(leaf("mo", ")"));
+        parenthesis(")");
         return e;
     }
     case Kind::row: break;

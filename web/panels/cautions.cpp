@@ -13,6 +13,8 @@ constexpr std::string_view cautions[] = {"cautions.rules", "cautions.acid",  "ca
 
 }  // namespace
 
+std::span<const std::string_view> caution_keys() { return cautions; }
+
 void draw_cautions_page(App& app, Ui& ui, float top) {
     const float margin = page_margin(ui);
     const float width = std::min(ui.width() - 2 * margin, 760.0f);

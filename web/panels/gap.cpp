@@ -7,9 +7,8 @@
 #include "core/quantity/gum.hpp"
 #include "web/app/app.hpp"
 #include "web/draw/doubt_pictures.hpp"
-#include "web/panels/doubt_words.hpp"
+#include "web/panels/gap_words.hpp"
 #include "web/panels/panels.hpp"
-#include "web/panels/wording.hpp"
 
 namespace overwater {
 
@@ -59,34 +58,11 @@ private:
         return app_.shown(app_.assessment().has(output) ? Output::accepted_value : output);
     }
 
-    std::string result_words(double si, int more = 0) const {
-        const Budget& budget = app_.certainty().budget();
-        const int decimals = app_.certainty().known() ? std::max(2, decimals_of_doubt(app_, budget)) : 2;
-        return app_.language().with_unit(
-            format_fixed(from_base(si, UnitId::litre_per_mole), decimals + more, app_.language().decimal_sign()),
-            UnitId::litre_per_mole);
-    }
-
-    std::string percent_words(double found, double accepted) const {
-        const double percent = 100 * (found - accepted) / accepted;
-        return app_.language().with_unit(
-            signed_number(format_fixed(percent, 2, app_.language().decimal_sign()), percent), UnitId::percent);
-    }
-
     /// First of all whether there is anything to explain.
     void statement(const Gap& gap) {
-        const bool judged = app_.certainty().verdict().kind != Verdict::Kind::no_interval;
-        Message message{gap.nothing_to_explain ? "gap.nothing" : judged ? "gap.more" : "gap.unknown"};
-        message.text("found", result_words(gap.found)).text("accepted", result_words(gap.accepted));
-        if (!gap.nothing_to_explain) message.text("percent", percent_words(gap.found, gap.accepted));
         const Ink ink = gap.nothing_to_explain ? Ink::good : Ink::text;
-        y_ += ui_.text("gap.statement", {area_.x, y_, area_.w, 0}, app_.say(message), {Face::semibold, 17, ink}) + 18;
-    }
-
-    std::string size_words(Cause cause, double base) const {
-        const UnitId unit = info(cause).unit;
-        const double value = difference_from_base(base, unit);
-        return app_.language().with_unit(format_significant(value, 2, app_.language().decimal_sign()), unit);
+        y_ += ui_.text("gap.statement", {area_.x, y_, area_.w, 0}, gap_statement(app_, gap),
+                       {Face::semibold, 17, ink}) + 18;
     }
 
     void explanations(const Gap& gap) {
@@ -111,12 +87,6 @@ private:
         const std::string name(name_of(cause));
         const std::string key = "gap.cause." + name;
         const bool enough = explanation.plausibility != Plausibility::impossible;
-        const std::string usual = size_words(cause, explanation.usual);
-        const std::string needs =
-            enough ? app_.say(Message{"gap.needs"}.text("size", size_words(cause, explanation.size)).text("usual", usual))
-                   : app_.say("gap.not_enough");
-        const std::string plausible = app_.say(
-            "gap.plausible." + std::string(plausibility_names[static_cast<std::size_t>(explanation.plausibility)]));
         ui_.open(key, Role::list_item, {area_.x, y_, area_.w, 0}, {});
         y_ += 8;
         const bool beside = area_.w > 560;
@@ -137,8 +107,8 @@ private:
                                                    static_cast<int>(explanation.plausibility), bar_width, 16));
             y += 20;
         }
-        y += ui_.text(key + ".needs", {x, y, bar_width, 0}, needs, Type{}) + 1;
-        y += ui_.text(key + ".plausible", {x, y, bar_width, 0}, plausible, small);
+        y += ui_.text(key + ".needs", {x, y, bar_width, 0}, needs_words(app_, explanation), Type{}) + 1;
+        y += ui_.text(key + ".plausible", {x, y, bar_width, 0}, plausible_words(app_, explanation), small);
         y_ = std::max(y_, y) + 9;
         ui_.close();
     }
@@ -173,7 +143,7 @@ private:
         slider.high = in_unit(about.largest);
         slider.step = slider_step(slider.high);
         slider.value = in_unit(size);
-        slider.spoken = size_words(cause, size);
+        slider.spoken = cause_size_words(app_, cause, size);
         const float value_width = 96;
         ui_.slider("gap.size", {area_.x + label_width, y_, area_.w - label_width - value_width, tall}, slider);
         ui_.draw_text({area_.x + area_.w, y_ + (tall - 18) / 2}, slider.spoken, name_type, Anchor::end);
@@ -189,9 +159,9 @@ private:
                   : app_.say(Message{"gap.effect"}
                                  .text("cause", name)
                                  .text("size", slider.spoken)
-                                 .text("result", result_words(*then))
-                                 .text("found", result_words(found))
-                                 .text("percent", percent_words(*then, found)));
+                                 .text("result", found_words(app_, *then))
+                                 .text("found", found_words(app_, found))
+                                 .text("percent", difference_words(app_, *then, found)));
         y_ += ui_.text("gap.effect", {area_.x, y_, area_.w, 0}, words, {Face::semibold, 16, Ink::text});
     }
 

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <span>
 #include <vector>
 
 #include "core/result/outcome.hpp"
@@ -67,6 +68,12 @@ void draw_projector_page(App& app, Ui& ui);
 /// The steps that lead to the result, as the bench page lists them; the projector adds the comparison.
 std::vector<Output> main_steps(const App& app);
 std::vector<Output> projector_steps(const App& app);
+/// Every step of the working, in its order, whether this run asks for it or not.
+std::span<const Output> all_working_steps();
+/// The tube of the run at hand, to scale, with what was read.
+Picture tube_picture(const App& app, float width, float height, const TextMeasure& measure);
+/// Keys of the cautions in the order in which a run needs them; each has `.head` and `.text`.
+std::span<const std::string_view> caution_keys();
 
 /// Places things side by side and begins a new row where the width is used up.
 class Flow {

@@ -4,6 +4,8 @@
 #include <cmath>
 
 #include "web/app/app.hpp"
+#include "web/browser/platform.hpp"
+#include "web/panels/lab_sheet.hpp"
 #include "web/panels/page_column.hpp"
 
 namespace overwater {
@@ -51,9 +53,13 @@ private:
         press_in(flow, "records.import", "records.import");
         ui_.opens_file();
         if (press_in(flow, "records.export_all", "records.export_all")) app_.export_all();
+        if (press_in(flow, "records.print_sheet", "records.print_sheet")) print(LabSheet::filled);
+        if (press_in(flow, "records.print_blank", "records.print_blank")) print(LabSheet::blank);
         y_ = flow.bottom();
         paragraph("records.drop", app_.say("records.drop"), {Face::regular, 14, Ink::soft}, 14);
     }
+
+    void print(LabSheet kind) { platform::print_html(lab_sheet_html(app_, ui_.measure(), kind)); }
 
     /// Texts under our keys that could not be read.
     void damaged() {

@@ -99,6 +99,10 @@ float height_of_hints(App& app, Ui& ui, float width) {
 
 }  // namespace
 
+Picture tube_picture(const App& app, float width, float height, const TextMeasure& measure) {
+    return draw_tube(view_of(app), labels_of(app), width, height, measure);
+}
+
 float draw_short_cautions(App& app, Ui& ui, Rect area) {
     return ui.text("cautions.short", area, app.say("cautions.short"), smallest);
 }
@@ -159,7 +163,7 @@ float draw_tube_column(App& app, Ui& ui, Rect area, float picture_height, bool w
     } else if (question) {
         y += draw_closed_end_question(app, ui, {area.x, y, area.w, 0}) + 8;
     } else {
-        const Picture picture = draw_tube(view_of(app), labels_of(app), area.w, tall, ui.measure());
+        const Picture picture = tube_picture(app, area.w, tall, ui.measure());
         ui.picture("tube.picture", {area.x, y}, picture);
         y += tall + 8;
     }

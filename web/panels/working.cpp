@@ -19,7 +19,7 @@ namespace overwater {
 
 namespace {
 
-constexpr Output all_steps[] = {
+constexpr Output steps_in_order[] = {
     Output::gas_at_end,           Output::gas_at_start,       Output::absolute_temperature,
     Output::water_vapour_pressure, Output::water_density,     Output::pressure_at_bench,
     Output::column_pressure,      Output::dry_gas_pressure,   Output::start_dry_pressure,
@@ -85,7 +85,7 @@ float draw_steps(App& app, Ui& ui, Rect area) {
                     {Face::semibold, 20, Ink::text});
     y += ui.text("working.about", {area.x, y + 2, area.w, 0}, app.say("working.about"), {Face::regular, 14, Ink::soft}) + 10;
     ui.open("working.steps", Role::list, {area.x, y, area.w, 0}, app.say("working.heading"));
-    y += draw_rows(app, ui, {area.x, y, area.w, 0}, all_steps);
+    y += draw_rows(app, ui, {area.x, y, area.w, 0}, steps_in_order);
     ui.close();
     y += 30;
     y += ui.heading("working.other", 2, {area.x, y, area.w, 0}, app.say("working.other"),
@@ -102,6 +102,8 @@ float draw_steps(App& app, Ui& ui, Rect area) {
 }
 
 }  // namespace
+
+std::span<const Output> all_working_steps() { return steps_in_order; }
 
 void draw_working_page(App& app, Ui& ui, float top) {
     const float margin = page_margin(ui);

@@ -1,0 +1,238 @@
+#include "web/panels/lab_sheet.hpp"
+
+#include <algorithm>
+
+#include "core/explain/reason.hpp"
+#include "web/app/app.hpp"
+#include "web/app/html_page.hpp"
+#include "web/draw/mathml.hpp"
+#include "web/draw/svg_painter.hpp"
+#include "web/panels/doubt_row.hpp"
+#include "web/panels/doubt_words.hpp"
+#include "web/panels/gap_words.hpp"
+#include "web/panels/panels.hpp"
+#include "web/panels/wording.hpp"
+
+namespace overwater {
+
+namespace {
+
+// As the readings stand on the bench page.
+constexpr Field bench_order[] = {
+    Field::mass_of_metal,     Field::mass_before,   Field::mass_after,           Field::ribbon_length,
+    Field::mass_per_metre,    Field::metal,         Field::purity,               Field::acid,
+    Field::acid_volume,       Field::acid_concentration, Field::number_at_closed_end, Field::tube_capacity,
+    Field::end_space,         Field::length_of_scale, Field::tube_bore,          Field::start_reading,
+    Field::starting_bubble,   Field::start_level_difference, Field::scale_reading, Field::liquid_stands,
+    Field::level_difference,  Field::temperature,   Field::pressure_kind,        Field::barometer,
+    Field::height_above_sea_level, Field::outdoor_temperature, Field::own_vapour_pressure, Field::accepted_value};
+
+/// What every run is asked for; the mass by its way.
+constexpr FieldSet always = FieldSet::of(Field::metal, Field::acid, Field::acid_volume, Field::acid_concentration,
+                                         Field::number_at_closed_end, Field::tube_capacity, Field::scale_reading,
+                                         Field::liquid_stands, Field::level_difference, Field::temperature,
+                                         Field::barometer);
+
+constexpr std::size_t most_causes = 5;
+constexpr float tube_width = 300;
+constexpr float tube_height = 330;
+
+class Sheet {
+public:
+    Sheet(App& app, const TextMeasure& measure, bool blank)
+        : app_(app),
+          measure_(measure),
+          blank_(blank),
+          html_(app.language().tag(), blank || app.record().name.empty() ? app.say("print.title") : app.record().name) {}
+
+    std::string write() {
+        html_.add("<p>");
+        for (const char* key : {"print.names", "print.group", "print.date"}) {
+            html_.element("span", app_.say(key));
+            html_.add("&emsp;");
+        }
+        html_.add("</p>");
+        cautions();
+        section("bench.readings");
+        const bool tube = !blank_ && app_.assessment().readings.closed_end != ClosedEnd::unknown && app_.practice() == nullptr;
+        if (tube) html_.add("<section>"); // table and tube side by side
+        readings();
+        if (tube) {
+            html_.add(to_markup(svg_of(tube_picture(app_, tube_width, tube_height, measure_), theme(ThemeName::light))));
+            html_.add("</section>");
+        }
+        if (!blank_) {
+            if (app_.reveals()) {
+                working();
+                result();
+            } else {
+                section("print.result");
+                html_.element("p", app_.say("print.withheld"));
+            }
+        } else {
+            section("print.working");
+            lines(6);
+        }
+        section("print.remarks");
+        if (!blank_ && !app_.record().notes.empty()) html_.element("p", app_.record().notes);
+        lines(4);
+        return html_.finished();
+    }
+
+private:
+    void section(const char* key) { html_.element("h2", app_.say(key)); }
+
+    void lines(int count) {
+        for (int i = 0; i < count; ++i) html_.add("<hr>");
+    }
+
+    void cautions() {
+        section("page.cautions");
+        html_.add("<ul>");
+        for (const std::string_view key : caution_keys()) {
+            html_.add("<li>");
+            html_.element("b", app_.say(std::string(key) + ".head"));
+            html_.add("<br>");
+            html_.element("span", app_.say(std::string(key) + ".text"));
+            html_.add("</li>");
+        }
+        html_.add("</ul>");
+    }
+
+    bool asked(Field field) const {
+        const Readings& readings = app_.assessment().readings;
+        switch (field) {
+            case Field::mass_of_metal: return readings.mass_from == MassFrom::weighed;
+            case Field::mass_before:
+            case Field::mass_after: return readings.mass_from == MassFrom::by_difference;
+            case Field::ribbon_length:
+            case Field::mass_per_metre: return readings.mass_from == MassFrom::ribbon;
+            case Field::end_space: return readings.closed_end != ClosedEnd::zero;
+            case Field::level_difference: return readings.liquid_stands != LiquidStands::level;
+            default: return always.has(field);
+        }
+    }
+
+    std::string read(std::size_t run, Field field) const {
+        const std::string& text = entry_for(app_.record(), run, field).text;
+        if (text.empty()) return {};
+        if (is_choice(field)) return choice_words(app_, field, text);
+        const Reading& reading = app_.assessments()[run].readings[field];
+        // A unit typed behind the number stands in the text.
+        const bool says_unit = !reading.there || reading.number.unit != UnitId::none;
+        return says_unit ? text : app_.language().with_unit(text, reading.unit);
+    }
+
+    void readings() {
+        const std::size_t runs = app_.record().runs.size();
+        html_.add("<table><thead><tr>");
+        html_.element("th", app_.say("print.reading"));
+        for (std::size_t run = 0; run < runs; ++run) {
+            html_.element("th", runs > 1 ? app_.say(Message{"print.run"}.count("number", static_cast<long long>(run) + 1))
+                                         : app_.say("print.value"));
+        }
+        html_.element("th", app_.say("print.doubt"));
+        html_.add("</tr></thead><tbody>");
+        for (const Field field : bench_order) {
+            bool any = false;
+            for (std::size_t run = 0; run < runs; ++run) any = any || !entry_for(app_.record(), run, field).text.empty();
+            if (!any && !asked(field)) continue;
+            html_.add("<tr>");
+            html_.element("th", app_.say("field." + std::string(name_of(field))));
+            for (std::size_t run = 0; run < runs; ++run) html_.element("td", blank_ ? std::string() : read(run, field));
+            html_.element("td", blank_ || is_choice(field) ? std::string() : reading_doubt(app_, field).with_unit);
+            html_.add("</tr>");
+        }
+        html_.add("</tbody></table>");
+    }
+
+    void formula(const Formula& symbol, const Formula& right_side) {
+        html_.add(to_markup(mathml_of(Formula::of(
+            Formula::Kind::row, {symbol, Formula::leaf(Formula::Kind::operation, "="), right_side}))));
+    }
+
+    void working() {
+        section("print.working");
+        if (app_.record().runs.size() > 1) {
+            html_.element("p", app_.say(Message{"print.run"}.count("number", static_cast<long long>(app_.run()) + 1)));
+        }
+        const Readings& readings = app_.assessment().readings;
+        if (readings.metal) {
+            html_.element("p", equation_words(app_, reaction(*readings.metal, readings.acid.value_or(Acid::hydrochloric))));
+        }
+        html_.add("<ol>");
+        for (const Output output : all_working_steps()) {
+            const WorkingStep* step = app_.working().step(output);
+            if (step == nullptr) continue;
+            html_.add("<li>");
+            html_.element("b", pair(step_name(app_, output), app_.shown(output)));
+            formula(step->symbol, step->letters);
+            formula(step->symbol, step->numbers);
+            for (const Formula& line : step->conversions) html_.add(to_markup(mathml_of(line)));
+            const std::string_view reason = reason_of(app_.assessment(), output);
+            if (!reason.empty()) html_.element("small", app_.say(reason));
+            html_.add("</li>");
+        }
+        html_.add("</ol>");
+    }
+
+    std::string pair(const std::string& name, const std::string& value) const {
+        return app_.say(Message{"print.pair"}.text("name", name).text("value", value));
+    }
+    std::string noted(const std::string& words, const std::string& note) const {
+        return app_.say(Message{"print.noted"}.text("words", words).text("note", note));
+    }
+
+    void paragraph(const std::string& words) {
+        if (!words.empty()) html_.element("p", words);
+    }
+
+    void result() {
+        section("print.result");
+        const Output wanted = headline_output(app_.record().conventions);
+        paragraph(noted(output_name(app_, wanted), conditions_words(app_)));
+        html_.element("h3", app_.shown(wanted));
+        for (std::size_t run = 0; app_.record().runs.size() > 1 && run < app_.record().runs.size(); ++run) {
+            paragraph(app_.say(Message{"results.run"}
+                                   .count("number", static_cast<long long>(run) + 1)
+                                   .text("value", app_.run_result(run))));
+        }
+        paragraph(app_.mean_words());
+        const Certainty& certainty = app_.certainty();
+        if (certainty.known()) {
+            paragraph(doubt_beside_value(app_, certainty));
+            paragraph(caution_words(app_, certainty));
+            paragraph(verdict_words(app_, certainty));
+        }
+        const auto error = app_.assessment().value(Output::percent_error);
+        if (error) {
+            paragraph(pair(output_name(app_, Output::percent_error),
+                           percent_error_words(app_, *error, app_.record().conventions, 2)));
+        }
+        const std::optional<Gap>& gap = app_.gap();
+        if (!gap) return;
+        section("page.gap");
+        paragraph(gap_statement(app_, *gap));
+        if (gap->nothing_to_explain) return;
+        html_.add("<ul>");
+        for (std::size_t i = 0; i < std::min(gap->explanations.size(), most_causes); ++i) {
+            const Explanation& one = gap->explanations[i];
+            html_.element("li", noted(pair(app_.say("cause." + std::string(name_of(one.cause))), needs_words(app_, one)),
+                                      plausible_words(app_, one)));
+        }
+        html_.add("</ul>");
+    }
+
+    App& app_;
+    const TextMeasure& measure_;
+    bool blank_;
+    HtmlPage html_;
+};
+
+}  // namespace
+
+std::string lab_sheet_html(App& app, const TextMeasure& measure, LabSheet kind) {
+    return Sheet(app, measure, kind == LabSheet::blank).write();
+}
+
+}  // namespace overwater
