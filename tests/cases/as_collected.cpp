@@ -92,7 +92,7 @@ TEST_CASE("case mg-h2so4-four-trials-inHg-digits: the largest mass, nearly the s
     CHECK(inches.measured[Input::barometer] / runs[0].measured[Input::barometer] == doctest::Approx(1).epsilon(1e-12));
 }
 
-TEST_CASE("case mg-de-class-8-groups: the volumes of eight groups per mole") {
+TEST_CASE("the runs of mg-de-class-8-groups: the volumes of eight groups per mole") {
     // Stoichiometry unit for grade 9 (Germany), teacher page with class data; the room was not written down.
     const std::initializer_list<Typed> shared{{Field::metal, "magnesium"},
                                               {Field::acid, "hydrochloric"},

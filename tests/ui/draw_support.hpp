@@ -6,10 +6,10 @@
 #include <string_view>
 #include <vector>
 
-#include "generated/font_data.hpp"
 #include "imgui.h"
 #include "web/browser/imgui_host.hpp"
 #include "web/draw/imgui_measure.hpp"
+#include "web/draw/outline_loader.hpp"
 #include "web/draw/picture.hpp"
 
 /// What the tests of the drawings share.
@@ -53,8 +53,8 @@ public:
         io.DisplaySize = ImVec2(4000, 4000);
         io.DisplayFramebufferScale = ImVec2(pixel_scale, pixel_scale);
         io.DeltaTime = 0.02F;
-        fonts_.regular = load(overwater_font_regular, overwater_font_regular_size);
-        fonts_.semibold = load(overwater_font_semibold, overwater_font_semibold_size);
+        fonts_.regular = add_font(0);
+        fonts_.semibold = add_font(1);
         ImGui::NewFrame();
         list().Flags = ImDrawListFlags_None;
     }
@@ -88,12 +88,6 @@ public:
     }
 
 private:
-    static ImFont* load(const unsigned char* bytes, unsigned size) {
-        ImFontConfig config;
-        config.FontDataOwnedByAtlas = false;
-        return ImGui::GetIO().Fonts->AddFontFromMemoryTTF(const_cast<unsigned char*>(bytes), static_cast<int>(size), 16,
-                                                          &config);
-    }
     float scale_;
     ImGuiContext* context_;
     Fonts fonts_;
