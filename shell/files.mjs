@@ -46,8 +46,9 @@ export function printHtml(html) {
     view.print();
 }
 
-/** Must be called in answer to an action of the person. @param {string} text */
-export function clipboardPut(text) {
+/** Must be called in answer to an action of the person; "#…" is copied as an address of this page. @param {string} words */
+export function clipboardPut(words) {
+    const text = words.startsWith('#') ? new URL(words, location.href).href : words;
     /** @param {ClipboardEvent} event */
     const put = (event) => {
         event.clipboardData?.setData('text/plain', text);

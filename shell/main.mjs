@@ -30,6 +30,7 @@ const host = {
     random: () => crypto.getRandomValues(new Int32Array(1))[0],
     language: () => navigator.language || 'en',
     fragment: () => location.hash.slice(1),
+    forgetFragment: () => history.replaceState(null, '', location.pathname + location.search),
 };
 
 /** Gives the page's elements the very bytes that the canvas is drawn with. @param {any} module */

@@ -47,6 +47,7 @@ mergeInto(LibraryManager.library, {
     ow_media: function () { return Module['overwater'].media(); },
     ow_fragment__deps: ['$stringToNewUTF8'],
     ow_fragment: function () { return stringToNewUTF8(Module['overwater'].fragment()); },
+    ow_forget_fragment: function () { Module['overwater'].forgetFragment(); },
     ow_take_update: function () { Module['overwater'].takeUpdate(); },
     ow_forget_offline: function () { Module['overwater'].forgetOffline(); },
 });

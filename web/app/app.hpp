@@ -136,6 +136,8 @@ public:
     void finish();
     void export_record(const std::string& id);
     void export_all();
+    /// Puts a link that holds the record at hand into the clipboard.
+    void copy_record_link();
     void export_damaged(const std::string& key);
 
     // Projector

@@ -7,6 +7,7 @@
 #include "web/app/app.hpp"
 #include "web/app/files_scan.hpp"
 #include "web/app/incoming.hpp"
+#include "web/app/record_link.hpp"
 #include "web/browser/platform.hpp"
 
 namespace overwater {
@@ -132,6 +133,11 @@ void App::export_damaged(const std::string& key) {
     if (const auto text = platform::store_get(key)) {
         platform::save_file(safe_name(key) + ".txt", "text/plain", *text);
     }
+}
+
+void App::copy_record_link() {
+    platform::clipboard_put('#' + record_fragment(record_));
+    tell(say("records.link_copied"));
 }
 
 void App::import_file(const std::string& name, const std::string& text) {

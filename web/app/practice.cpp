@@ -4,6 +4,7 @@
 
 #include "web/app/app.hpp"
 #include "web/app/control_key.hpp"
+#include "web/app/record_link.hpp"
 #include "web/browser/platform.hpp"
 
 namespace overwater {
@@ -225,6 +226,12 @@ void App::begin_practice(const std::string& fragment) {
 }
 
 void App::follow_link(const std::string& fragment) {
+    if (const auto record = record_text_in(fragment)) {
+        // Taken once: loaded again, the page would bring a second copy of a record that has been worked on since.
+        platform::forget_fragment();
+        import_file(say("import.link"), *record);
+        return go(PageName::bench);
+    }
     const std::size_t at = fragment.find(link_prefix);
     if (at == std::string::npos) return;
     const std::size_t begin = at + link_prefix.size();

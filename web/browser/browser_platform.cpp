@@ -27,6 +27,7 @@ int ow_random();
 char* ow_language();
 int ow_media();
 char* ow_fragment();
+void ow_forget_fragment();
 void ow_take_update();
 void ow_forget_offline();
 }
@@ -104,6 +105,7 @@ Media media() {
 }
 
 std::string address_fragment() { return taken(ow_fragment()); }
+void forget_fragment() { ow_forget_fragment(); }
 void take_update() { ow_take_update(); }
 void forget_offline() { ow_forget_offline(); }
 

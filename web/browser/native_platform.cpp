@@ -97,6 +97,7 @@ std::uint64_t random_bits() {
 std::string language() { return native_world().language; }
 Media media() { return native_world().media; }
 std::string address_fragment() { return native_world().fragment; }
+void forget_fragment() { native_world().fragment.clear(); }
 void take_update() { ++native_world().updates_taken; }
 void forget_offline() { ++native_world().offline_forgotten; }
 

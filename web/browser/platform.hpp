@@ -34,7 +34,8 @@ void save_file(std::string_view name, std::string_view media_type, std::string_v
 /// Prints a document of its own, given as HTML without styles, scripts or files of its own; only in answer to a person's
 /// action.
 void print_html(std::string_view html);
-/// Puts text on the clipboard; only in answer to a person's action.
+/// Puts text on the clipboard; only in answer to a person's action. A text that begins with # is a fragment of the page's
+/// address, and the whole address is put there.
 void clipboard_put(std::string_view text);
 
 /// Applies a patch of the mirror: JSON as described in web/ui/mirror.md.
@@ -61,6 +62,8 @@ std::string language();
 Media media();
 /// What follows # in the address, without it.
 std::string address_fragment();
+/// Takes it out of the address, also of what loading the page again would read.
+void forget_fragment();
 
 /// Changes to the newer version that an event `update` told of, by loading the page again.
 void take_update();

@@ -53,6 +53,7 @@ private:
         press_in(flow, "records.import", "records.import");
         ui_.opens_file();
         if (press_in(flow, "records.export_all", "records.export_all")) app_.export_all();
+        if (press_in(flow, "records.copy_link", "records.copy_link")) app_.copy_record_link();
         if (press_in(flow, "records.print_sheet", "records.print_sheet")) print(LabSheet::filled);
         if (press_in(flow, "records.print_blank", "records.print_blank")) print(LabSheet::blank);
         y_ = flow.bottom();

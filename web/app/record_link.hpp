@@ -1,0 +1,18 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "core/record/record.hpp"
+
+namespace overwater {
+
+/// A record in the fragment of the page's address, which no server gets to see: "record=" and its JSON in the alphabet of
+/// RFC 4648, 5 (base64url), without padding.
+std::string record_fragment(const Record& record);
+
+/// The JSON text in a fragment; empty where what stands there is no base64url. Nothing where the fragment has no record.
+std::optional<std::string> record_text_in(std::string_view fragment);
+
+}  // namespace overwater
