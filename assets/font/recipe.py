@@ -3,24 +3,31 @@
 
 Usage: recipe.py REGULAR.ttf SEMIBOLD.ttf FOLDER
 
-writes two TrueType files, font_data.hpp and font_data.cpp into FOLDER. The canvas (Dear ImGui) and the browser load the
-same bytes and have to agree on every advance and line height, so:
+writes font_data.hpp and font_data.cpp into FOLDER: both fonts, packed. web/draw unpacks them, for the canvas and, as
+TrueType files, for the browser. The same two files are written here as well, for the tests to compare with. Canvas and
+browser have to agree on every advance and line height, so:
 
 * ascender - descender is 1 em in hhea and OS/2 (Dear ImGui takes that sum for the font's size, a browser takes the em);
 * no kerning, substitutions or hints: Dear ImGui knows none of them;
 * digits, plus and minus share one advance, so columns of figures stand still;
 * only the characters of `WANTED` stay;
-* outlines lie on half as fine a grid, 500 units an em (0.03 px at 16 px), which is 3 kB less to load.
+* outlines lie on every second unit of 1000 an em (off by 0.016 px at 16 px at the most), which is 2 kB less to load;
+  advances keep theirs, as an error in them adds up along a line;
+* accented letters are outlines of their own in the files, although they are packed as parts.
 
 The font is changed, so by its license it may not keep the reserved name "Source": it is called Overwater Sans.
 """
+import copy
 import pathlib
 import sys
 
 from fontTools import subset
 from fontTools.ttLib import TTFont
+from fontTools.ttLib.tables._c_m_a_p import CmapSubtable
+from fontTools.ttLib.tables._g_l_y_f import Glyph
 
 sys.path.insert(0, str(pathlib.Path(__file__).parents[2] / "tools"))
+import packing  # noqa: E402
 from cpp_literal import write_file  # noqa: E402
 
 # Source Sans has ascender 1.024 em and descender -0.4 em; both ends lose the same, so the baseline stays where designers
@@ -87,40 +94,76 @@ def reduced(source, wanted):
     return font, missing
 
 
+def plain(font, found, weight, target):
+    """Saves the font with an outline for each character and no composed glyphs, in the order of `found`, and returns it."""
+    glyphs, advances = font["glyf"], font["hmtx"].metrics
+    outlines, order, metrics, characters = {}, [], {}, {}
+    for entry in found:
+        if not entry.weights & weight or entry.character == 0 and order:
+            continue
+        name = f"u{entry.character:04X}" if order else ".notdef"
+        points, ends, flags = glyphs[entry.name].getCoordinates(glyphs)
+        outline = outlines[name] = Glyph()
+        outline.numberOfContours = len(ends)
+        if len(ends):
+            outline.coordinates, outline.endPtsOfContours, outline.flags = points, list(ends), flags
+            outline.program = glyphs[".notdef"].program
+            outline.recalcBounds(glyphs)
+        metrics[name] = advances[entry.name][0], outline.xMin if len(ends) else 0
+        if order:
+            characters[entry.character] = name
+        order.append(name)
+    font.setGlyphOrder(order)
+    glyphs.glyphs, glyphs.glyphOrder = outlines, order
+    font["hmtx"].metrics = metrics
+    table = CmapSubtable.newSubtable(4)
+    table.platformID, table.platEncID, table.language, table.cmap = 3, 1, 0, characters
+    font["cmap"].tables = [table]
+    font.recalcTimestamp = False
+    font.save(target)
+    return TTFont(target)
+
+
 def cpp_array(name, data):
     lines = [",".join(map(str, data[i:i + 32])) for i in range(0, len(data), 32)]
-    return (f"const unsigned char overwater_font_{name}[] = {{\n" + ",\n".join(lines) + "};\n"
-            f"const unsigned overwater_font_{name}_size = {len(data)};\n")
+    return f"const unsigned char overwater_font_{name}[] = {{\n" + ",\n".join(lines) + "};\n"
 
 
 def main(regular, semibold, folder):
     folder = pathlib.Path(folder)
     folder.mkdir(parents=True, exist_ok=True)
-    arrays = []
-    for name, source in {"regular": regular, "semibold": semibold}.items():
-        font, missing = reduced(source, WANTED if name == "regular" else WANTED_SEMIBOLD)
-        target = folder / f"overwater-sans-{name}.ttf"
-        font.recalcTimestamp = False
-        font.save(target)
-        data = target.read_bytes()
-        arrays.append(cpp_array(name, data))
-        print(f"{target.name}: {len(data)} bytes, {len(font.getBestCmap())} characters; not in the source: "
+    names, fonts = ["regular", "semibold"], []
+    for source, wanted in (regular, WANTED), (semibold, WANTED_SEMIBOLD):
+        font, missing = reduced(source, wanted)
+        packing.on_grid(font)
+        fonts.append(font)
+        print(f"{pathlib.Path(source).name}: {len(font.getBestCmap())} characters; not in the source: "
               + " ".join(c if c.isprintable() and not c.isspace() else f"U+{ord(c):04X}" for c in missing))
+    found = packing.entries(fonts)
+    files = [folder / f"overwater-sans-{name}.ttf" for name in names]
+    copies = [plain(copy.deepcopy(font), found, weight, file) for font, weight, file in zip(fonts, (1, 2), files)]
+    tables, data = packing.packed(copies, fonts, found)
+    print(f"{sum(file.stat().st_size for file in files)} bytes in two files, {len(data)} packed and {len(tables)} of tables")
     write_file(folder / "font_data.hpp", """// Written by assets/font/recipe.py.
 #pragma once
 
 namespace overwater {
 
-/// Overwater Sans, two weights, each a whole TrueType file; sizes in bytes.
-extern const unsigned char overwater_font_regular[];
-extern const unsigned overwater_font_regular_size;
-extern const unsigned char overwater_font_semibold[];
-extern const unsigned overwater_font_semibold_size;
+/// Overwater Sans, two weights, as web/draw/packed_font.hpp unpacks them.
+extern const unsigned char overwater_font_tables[];
+extern const unsigned char overwater_font_packed[];
+/// On what each kind of number in them may depend (assets/font/packing.py), with a semicolon behind each.
+extern const char overwater_font_contexts[];
+/// Of both weights, in units of 1000 an em, up from the baseline.
+constexpr int overwater_font_ascender = """ + str(ASCENDER) + """;
+constexpr int overwater_font_descender = """ + str(DESCENDER) + """;
 
 } // namespace overwater
 """)
+    contexts = "".join(text + ";" for text in packing.KINDS.values())
     write_file(folder / "font_data.cpp", '// Written by assets/font/recipe.py.\n#include "generated/font_data.hpp"\n\n'
-               "namespace overwater {\n\n" + "\n".join(arrays) + "\n} // namespace overwater\n")
+               "namespace overwater {\n\n" + cpp_array("tables", tables) + cpp_array("packed", data)
+               + f'const char overwater_font_contexts[] = "{contexts}";\n\n}} // namespace overwater\n')
 
 
 if __name__ == "__main__":

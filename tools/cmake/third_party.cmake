@@ -35,6 +35,12 @@ if(OVERWATER_WEB)
     target_compile_definitions(overwater_imgui PUBLIC
         IMGUI_DISABLE_OBSOLETE_FUNCTIONS IMGUI_DISABLE_FILE_FUNCTIONS IMGUI_DISABLE_DEMO_WINDOWS
         IMGUI_DISABLE_DEBUG_TOOLS IMGUI_DISABLE_DEFAULT_FONT)
+    # Told to use FreeType, Dear ImGui compiles without stb_truetype and asks for a loader of fonts by this header; ours is
+    # web/draw/outline_loader.cpp.
+    file(CONFIGURE OUTPUT "${PROJECT_BINARY_DIR}/third_party/font_loader/misc/freetype/imgui_freetype.h" CONTENT
+        "#pragma once\nnamespace ImGuiFreeType { const ImFontLoader* GetFontLoader(); }\n")
+    target_include_directories(overwater_imgui SYSTEM PUBLIC "${PROJECT_BINARY_DIR}/third_party/font_loader")
+    target_compile_definitions(overwater_imgui PUBLIC IMGUI_ENABLE_FREETYPE)
     target_compile_options(overwater_imgui PRIVATE -w -fno-exceptions)
     if(EMSCRIPTEN)
         # The page has none of Dear ImGui's widgets and tables, no settings file for sscanf to read and nobody to

@@ -4,9 +4,9 @@
 
 #include "core/record/json.hpp"
 #include "generated/demo_records.hpp"
-#include "generated/font_data.hpp"
 #include "web/app/control_key.hpp"
 #include "web/browser/platform.hpp"
+#include "web/draw/outline_loader.hpp"
 #include "web/panels/panels.hpp"
 #include "web/panels/wording.hpp"
 
@@ -418,14 +418,8 @@ const Theme& App::current_theme() const {
 }
 
 void App::load_fonts() {
-    ImFontConfig config;
-    config.FontDataOwnedByAtlas = false;
-    auto* atlas = ImGui::GetIO().Fonts;
-    const auto load = [&](const unsigned char* data, unsigned size) {
-        return atlas->AddFontFromMemoryTTF(const_cast<unsigned char*>(data), static_cast<int>(size), 16.0f, &config);
-    };
-    fonts_.regular = load(overwater_font_regular, overwater_font_regular_size);
-    fonts_.semibold = load(overwater_font_semibold, overwater_font_semibold_size);
+    fonts_.regular = add_font(0);
+    fonts_.semibold = add_font(1);
     ui_ = std::make_unique<Ui>(interaction_, fonts_);
 }
 

@@ -7,13 +7,13 @@
 #include <cmath>
 #include <cstdlib>
 
-#include "generated/font_data.hpp"
 #include "imgui.h"
 #include "imgui_impl_opengl3.h"
 #include "web/browser/event.hpp"
 #include "web/browser/imgui_host.hpp"
 #include "web/browser/page_canvas.hpp"
 #include "web/browser/platform.hpp"
+#include "web/draw/truetype_file.hpp"
 
 namespace {
 
@@ -31,6 +31,7 @@ struct Page {
     float pixel_ratio = 1;
     overwater::PageCanvas canvas;
     ImDrawData* drawn = nullptr;
+    overwater::TruetypeFile font;
     bool painting = false;  // there is a WebGL context, lost or not
     bool lost = false;
 };
@@ -142,13 +143,13 @@ EMSCRIPTEN_KEEPALIVE double ow_bench(int n) {
     return (overwater::platform::now_ms() - begin) / n;
 }
 
-/// The bytes of a font, for the document: 0 regular, 1 semibold.
+/// The bytes of a font, for the document: 0 regular, 1 semibold. They are there until the next call.
 EMSCRIPTEN_KEEPALIVE const unsigned char* ow_font(int which) {
-    return which == 0 ? overwater::overwater_font_regular : overwater::overwater_font_semibold;
+    page.font = overwater::truetype_file(overwater::unpacked_font(which));
+    return page.font.bytes.get();
 }
-EMSCRIPTEN_KEEPALIVE unsigned ow_font_size(int which) {
-    return which == 0 ? overwater::overwater_font_regular_size : overwater::overwater_font_semibold_size;
-}
+/// The size of the font that was asked for last.
+EMSCRIPTEN_KEEPALIVE unsigned ow_font_size(int) { return static_cast<unsigned>(page.font.size); }
 
 /// Memory for a text that the shell hands over.
 EMSCRIPTEN_KEEPALIVE void* ow_allocate(unsigned bytes) { return std::malloc(bytes); }
