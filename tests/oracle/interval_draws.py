@@ -234,10 +234,12 @@ def main():
     u = uniform(words)
     print("checksum of their uniforms:", hex(checksum(bits_of(u))))
 
-    checks.that(np.max(np.abs(log(u) / np.log(u) - 1)) < 5e-16, "the logarithm against NumPy's")
+    # The C library's, good to one unit in the last place; NumPy's own are off by up to three on some processors.
+    by_c = lambda function, values: np.array([function(value) for value in values.ravel()]).reshape(values.shape)
+    checks.that(np.max(np.abs(log(u) / by_c(math.log, u) - 1)) < 5e-16, "the logarithm against the C library's")
     x = 1400 * u - 700
-    checks.that(np.max(np.abs(exp(x) / np.exp(x) - 1)) < 5e-16, "the exponential against NumPy's")
-    checks.that(np.max(np.abs(cos_pi(u) - np.cos(np.pi * u))) < 4e-16, "the cosine against NumPy's")
+    checks.that(np.max(np.abs(exp(x) / by_c(math.exp, x) - 1)) < 5e-16, "the exponential against the C library's")
+    checks.that(np.max(np.abs(cos_pi(u) - by_c(math.cos, np.pi * u))) < 4e-16, "the cosine against the C library's")
 
     z = normal(u)
     exact = scipy.stats.norm.ppf(u)
