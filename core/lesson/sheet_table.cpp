@@ -107,12 +107,23 @@ public:
             return std::move(out_);
         }
         for (std::size_t i = 1; i < table.rows.size(); ++i) row(table.rows[i], table.lines[i]);
+        if (by_open_) note_what_is_open();
         if (left_out_ > 0) tell(Message{"table.too_many"}.count("number", left_out_));
         if (untold_ > 0) out_.problems.push_back(Message{"table.more_problems"}.count("number", untold_));
         return std::move(out_);
     }
 
 private:
+    /// What was not in the table decides marks too, so it is named.
+    void note_what_is_open() {
+        for (std::size_t i = 0; i < field_count; ++i) {
+            const auto field = static_cast<Field>(i);
+            const bool column = std::any_of(columns_.begin(), columns_.end(), [field](const Column& one) {
+                return one.kind == Column::Kind::reading && one.field == field;
+            });
+            if (!column && !entry_for(open_, 0, field).text.empty()) out_.from_open.push_back(field);
+        }
+    }
     /// Hostile text has a problem in each of its lines: so many are enough.
     void tell(Message problem) {
         if (out_.problems.size() < most_problems) {
@@ -242,6 +253,7 @@ private:
             sheet.record = practice_run(*decoded).truth;
             sheet.record.conventions.decimal_sign = open_.conventions.decimal_sign;
         } else {
+            by_open_ = true;
             sheet.record.shared = open_.shared;
             sheet.record.conventions = open_.conventions;
             sheet.record.runs[0].entries = open_.runs[0].entries;
@@ -328,6 +340,7 @@ private:
     std::vector<Column> columns_;
     std::vector<Place> places_;
     ClassTable out_;
+    bool by_open_ = false;
     long long left_out_ = 0;
     long long untold_ = 0;
 };

@@ -36,6 +36,7 @@ struct ClassSheet {
 struct ClassTable {
     std::vector<ClassSheet> sheets;
     std::vector<std::string_view> asked;  ///< the steps that have a column
+    std::vector<Field> from_open;         ///< readings without a column that rows without a code have from the open record
     std::vector<Message> problems;        ///< whatever was not taken
 };
 

@@ -47,10 +47,10 @@ describe('a practice run', { concurrency: false }, () => {
         await tab.keyboard.press('Space');
         await still(tab);
         assert.ok(await field(tab, 'Larger', 'button').isDisabled());
-        await tabTo(tab, 'Check', { most: 90 });
+        await tabTo(tab, 'Compare readings', { most: 90 });
         await tab.keyboard.press('Enter');
         await still(tab);
-        await tabTo(tab, 'Compare with a perfect reader', { most: 90 });
+        await tabTo(tab, 'Compare with the instruments', { most: 90 });
         await tab.keyboard.press('Enter');
         await still(tab);
         assert.deepEqual(await verdicts(tab), Array(5).fill('right'));
@@ -73,7 +73,7 @@ describe('a practice run', { concurrency: false }, () => {
                 await field(tab, name).fill(text);
             }
             assert.equal(await tab.locator('[data-key="result.headline"]').count(), 0);
-            await tab.getByRole('button', { name: 'Check', exact: true }).tap();
+            await tab.getByRole('button', { name: 'Compare readings', exact: true }).tap();
             await still(tab);
             for (const name of ['Start', 'Go to the bench', 'Show the results', 'Make codes']) {
                 const box = await field(tab, name, 'button').boundingBox();
@@ -92,7 +92,7 @@ describe('a practice run', { concurrency: false }, () => {
             await tab.getByRole('button', { name: 'Start', exact: true }).click();
             await still(tab);
             assert.deepEqual(await violations(tab), []);
-            await tab.getByRole('button', { name: 'Check', exact: true }).click();
+            await tab.getByRole('button', { name: 'Compare readings', exact: true }).click();
             await still(tab);
             assert.deepEqual(await violations(tab), []);
             await tab.getByRole('button', { name: 'Make codes', exact: true }).click();

@@ -2,6 +2,8 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
+
 #include "core/lesson/text_table.hpp"
 #include "core/record/json.hpp"
 #include "tests/ui/desk.hpp"
@@ -183,4 +185,37 @@ TEST_CASE("Of two hundred sheets only those in view are mirrored") {
     desk.settle();
     CHECK(desk.find("marking.sheet.1.open") == nullptr);
     CHECK(desk.find("marking.sheet.200.open") != nullptr);
+}
+
+TEST_CASE("What a table lacks is taken from the open record, and that is said by name") {
+    new_world();
+    Desk desk;
+    desk.own_run();
+    desk.type_record_a();
+    desk.press("header.practice");
+    desk.press("practice.to_marking");
+    CHECK(desk.find("marking.open_record") != nullptr);
+    desk.press("marking.copy_columns");
+    REQUIRE_FALSE(native_world().clipboard.empty());
+    const TextTable names = read_table(native_world().clipboard.back());
+    REQUIRE(names.rows.size() == 1);
+    CHECK(names.rows[0][0] == "Group");
+    CHECK(std::count(names.rows[0].begin(), names.rows[0].end(), "Scale reading") == 1);
+    CHECK(std::count(names.rows[0].begin(), names.rows[0].end(), "Gas volume") == 1);
+    paste(desk, "marking.text", "Group\tScale reading\tGas volume\n1\t9.15\t43.20 mL\n");
+    desk.press("marking.read");
+    desk.settle();
+    const Node* taken = desk.find("marking.from_open");
+    REQUIRE(taken != nullptr);
+    for (const char* reading : {"Tube capacity", "End space", "Number at the closed end", "Barometer"}) {
+        CHECK(taken->name.find(reading) != std::string::npos);
+    }
+    CHECK(taken->name.find("Scale reading") == std::string::npos);
+    // The names that were copied are a first line that is understood: one column of each.
+    std::string rows = native_world().clipboard.back();
+    rows += "1" + std::string(static_cast<std::size_t>(std::count(rows.begin(), rows.end(), '\t')), '\t') + "\n";
+    paste(desk, "marking.text", rows);
+    desk.press("marking.read");
+    desk.settle();
+    CHECK(desk.find("marking.problem1") == nullptr);
 }

@@ -18,6 +18,7 @@ constexpr std::string_view prefix = "sheet.";
 /// The answer to the result that opens it (record.md).
 constexpr std::string_view own_answer_step = "molar_volume";
 constexpr std::string_view unit_suffix = ".unit";
+const std::vector<SheetStep> no_steps;
 
 /// Under which the changes of an answer stand in the record's history.
 std::string history_name(const SheetStep& step) { return "answers." + std::string(step_name(step)); }
@@ -203,9 +204,15 @@ bool App::sheet_typed(const std::string& key, const std::string& text) {
         remember(step->run, history_name(*step), text);
     }
     if (answer->text.empty() && answer->unit == UnitId::none && answer->kept.empty()) answers.erase(answer);
-    // What comes after it on the sheet may follow from it.
+    // What comes after it on the sheet may follow from it: then it is judged anew, without a search for slips.
+    const bool judges = answers_pace() != Answers::hidden;
+    const MarkedSheet now = judges ? mark_sheet(record_, {}, &no_steps) : MarkedSheet{};
     keep_answers_desk(key, [&](CheckedStep& one) {
-        one.changed = one.changed || std::find(step, steps.end(), one.marked.step) != steps.end();
+        const auto at = std::find_if(now.steps.begin(), now.steps.end(),
+                                     [&](const MarkedStep& marked) { return marked.step == one.marked.step; });
+        const bool otherwise = at != now.steps.end() && (at->judgement != one.marked.judgement || at->expected != one.marked.expected ||
+                                                         at->does_not_follow != one.marked.does_not_follow);
+        one.changed = one.changed || one.marked.step == *step || otherwise;
     });
     return true;
 }

@@ -200,6 +200,8 @@ public:
     const MarkingDesk& marking_desk() const { return marking_; }
     void read_class();
     void clear_class();
+    /// Puts the names of all columns into the clipboard, for the first line of a spreadsheet.
+    void copy_columns();
     /// Shows the steps of a row, or no longer.
     void open_sheet(std::size_t row);
     void save_marks();

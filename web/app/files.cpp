@@ -164,6 +164,7 @@ void App::import_file(const std::string& name, const std::string& text) {
                 continue;
             }
             record.id = Shelf::new_id();
+            record.name = say(Message{"record.copy_name"}.text("name", record.name.empty() ? say("record.unnamed") : record.name));
         }
         // A damaged text that lies under the id is a conflict too: it is left as it is.
         const auto keep = [&] {

@@ -59,6 +59,10 @@ bool App::handle(const Event& event) {
                 if (!next.empty()) platform::focus(next, -1);
                 return !next.empty();
             }
+            if (event.text == "Enter" && event.key == "practice.code") {
+                start_practice();
+                return true;
+            }
             if (event.text == "Escape" && page_ == PageName::bench && open_doubt_ != Field::count) {
                 close_doubt();
                 return true;

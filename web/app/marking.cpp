@@ -119,6 +119,13 @@ void App::add_table(const std::string& text, bool pasted) {
         add_sheet(at, std::move(sheet.record), std::to_string(sheet.group), table.asked);
     }
     for (const Message& problem : table.problems) marking_.problems.push_back(say(problem));
+    marking_.from_open.clear();
+    if (table.from_open.empty()) return;
+    std::vector<std::string> names;
+    for (const Field field : table.from_open) names.push_back(say("field." + std::string(name_of(field))));
+    marking_.from_open = say(Message{"marking.from_open"}
+                                 .text("name", record_.name.empty() ? say("record.unnamed") : record_.name)
+                                 .text("readings", language_.list(names)));
 }
 
 /// What was read from the text before makes room.
@@ -157,6 +164,17 @@ void App::marking_file(const std::string& name, const std::string& text) {
         add_table(text, false);
     }
     begin_to_mark();
+}
+
+void App::copy_columns() {
+    std::string line = say("marking.group") + '\t' + say("marking.run") + '\t' + say("practice.code");
+    for (const std::string_view field : field_names) line += '\t' + say("field." + std::string(field));
+    for (std::size_t i = 0; i < output_count; ++i) {
+        const auto output = static_cast<Output>(i);
+        if (is_on_a_sheet(output)) line += '\t' + overwater::step_name(*this, output);
+    }
+    platform::clipboard_put(line + '\t' + say("sheet.mean") + '\n');
+    tell(say("marking.columns_copied"));
 }
 
 void App::clear_class() {

@@ -17,6 +17,7 @@ struct MarkingDesk {
     std::array<std::string, marking_rule_names.size()> rules;  ///< as typed
     std::string text;                                          ///< typed or pasted
     std::vector<std::string> problems;                         ///< what was not taken, in words
+    std::string from_open;                                     ///< readings that the open record gave, in words
     std::vector<Record> records;
     std::vector<MarkedRow> rows;   ///< of the records; those from `marked` on have to be marked yet
     std::size_t pasted = 0;        ///< how many of the records, the first, came from `text`

@@ -119,6 +119,18 @@ void App::start_practice() {
         platform::focus("practice.code", -1);
         return;
     }
+    // A run that was begun is gone on with.
+    const std::string code = code_of(*decoded.settings);
+    for (const Shelf::Card& card : shelf_.cards()) {
+        auto begun = shelf_.load(card.id);
+        if (!begun || begun->newer || begun->record.practice_code != code) continue;
+        practice_desk_.code.clear();
+        take(std::move(begun->record));
+        shelf_.set_setting("record", record_.id);
+        go(PageName::bench);
+        tell(say(Message{"practice.begun"}.text("code", code)));
+        return;
+    }
     Record record = practice_run(*decoded.settings).record;
     record.id = Shelf::new_id();
     record.created = platform::iso_time();
@@ -220,7 +232,13 @@ void App::keep_class() {
 /// What was chosen for a class last, and the code of the address.
 void App::begin_practice(const std::string& fragment) {
     const auto settings = decode_practice(shelf_.setting(class_setting)).settings;
-    if (settings) practice_desk_.made = *settings;
+    if (settings) {
+        practice_desk_.made = *settings;
+    } else {
+        // Not the same class for everybody, and the sums are the student's.
+        practice_desk_.made.seed = static_cast<int>(platform::random_bits() % practice_seeds);
+        practice_desk_.made.release = Release::after_attempt;
+    }
     practice_desk_.seed = std::to_string(practice_desk_.made.seed);
     follow_link(fragment);
 }

@@ -51,13 +51,19 @@ private:
         if (press_in(flow, "marking.read", "marking.read")) app_.read_class();
         press_in(flow, "marking.open", "marking.open");
         ui_.opens_file();
+        if (press_in(flow, "marking.copy_columns", "marking.copy_columns")) app_.copy_columns();
         if (!desk_.rows.empty() && press_in(flow, "marking.clear", "marking.clear")) app_.clear_class();
         y_ = flow.bottom() + 2;
         if (told) paragraph("marking.columns", app_.say("marking.columns"), soft, 4);
         const std::string& name = app_.record().name;
-        paragraph("marking.open_record",
-                  app_.say(Message{"marking.open_record"}.text("name", name.empty() ? app_.say("record.unnamed") : name)), soft,
-                  8);
+        const bool taken = !desk_.rows.empty() && !desk_.from_open.empty();
+        if (taken) {
+            paragraph("marking.from_open", desk_.from_open, {Face::regular, 15, Ink::warning}, 8);
+        } else {
+            paragraph("marking.open_record",
+                      app_.say(Message{"marking.open_record"}.text("name", name.empty() ? app_.say("record.unnamed") : name)),
+                      soft, 8);
+        }
         int number = 0;
         for (const std::string& problem : desk_.problems) {
             paragraph("marking.problem" + std::to_string(++number), problem, {Face::regular, 15, Ink::warning}, 3);

@@ -29,7 +29,9 @@ public:
         group_ = std::min(group_, wide_ ? 160.0f : area.w * 0.45f);
         points_ = std::ceil(ui.text_width(points({}, 88, 88), Type{})) + 20;
         const auto marks = static_cast<float>(most_steps_) * mark_width;
-        marks_ = wide_ ? std::min(marks, area.w * 0.4f) : area.w - 16;
+        // Its heading is one line, also where a sheet has one step.
+        const float least = std::ceil(ui.text_width(app.say("marking.steps"), soft)) + 2;
+        marks_ = wide_ ? std::max(std::min(marks, area.w * 0.4f), least) : area.w - 16;
         per_line_ = std::max<std::size_t>(1, static_cast<std::size_t>(marks_ / mark_width));
         const float lines = static_cast<float>((most_steps_ + per_line_ - 1) / per_line_) * mark_height;
         height_ = wide_ ? std::max(32.0f, lines + 10) : 26 + lines + 30;
