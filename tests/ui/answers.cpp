@@ -246,3 +246,22 @@ TEST_CASE("A practice run by the teacher's word is judged after it") {
     desk.press("sheet.gas_volume.check");
     CHECK(words(desk, "sheet.gas_volume.said").starts_with("Not right yet."));
 }
+
+TEST_CASE("An answer that does not follow from the one that was changed keeps what was said of it") {
+    new_world();
+    Desk desk;
+    begin(desk);
+    // As above: the vapour pressure was forgotten first, then taken off; 95.974 kPa is record A's own.
+    desk.type("sheet.dry_gas_pressure", "98.52 kPa");
+    desk.type("sheet.amount_of_gas", "1.695 mmol");
+    desk.type("sheet.volume_at_standard", "39.47 mL");
+    desk.settle();
+    desk.press("sheet.check_all");
+    CHECK(words(desk, "sheet.amount_of_gas.said") == "Right.");
+    CHECK(words(desk, "sheet.volume_at_standard.said") == "Right from the step before.");
+    desk.type("sheet.dry_gas_pressure", "95.97 kPa");
+    desk.settle();
+    CHECK(words(desk, "sheet.amount_of_gas.said") == "Right.");
+    CHECK(words(desk, "sheet.volume_at_standard.said") == "Changed since it was checked.");
+    CHECK(words(desk, "sheet.dry_gas_pressure.said") == "Changed since it was checked.");
+}
