@@ -58,7 +58,9 @@ std::string step_name(const App& app, Output output) {
     return Language::knows(key) ? app.say(key) : output_name(app, output);
 }
 
-std::string spoken_formula(const App& app, const Formula& formula) {
+namespace {
+
+SpeechWords speech_words(const App& app) {
     SpeechWords words;
     words.plus = app.say("speech.plus");
     words.minus = app.say("speech.minus");
@@ -79,6 +81,19 @@ std::string spoken_formula(const App& app, const Formula& formula) {
     words.close = app.say("speech.close");
     words.symbols.emplace_back("ρ", app.say("speech.rho"));
     words.symbols.emplace_back("°", app.say("speech.standard"));
+    return words;
+}
+
+}  // namespace
+
+std::string spoken_formula(const App& app, const Formula& formula) {
+    // Looked up once a language: a frame speaks ten formulas and more.
+    static std::string language;
+    static SpeechWords words;
+    if (language != app.language().tag()) {
+        language = app.language().tag();
+        words = speech_words(app);
+    }
     return spoken(formula, words);
 }
 
