@@ -127,7 +127,9 @@ TEST_CASE("pattern: one percentage in every run, with what usually lies there") 
                                                     {11.0, "suspects.not_reduced"},   {1.33, "suspects.states_mixed"},
                                                     {-1.32, "suspects.states_mixed"}, {-4.0, "suspects.all_low"},
                                                     {2.0, "suspects.all_high"}};
-    for (const auto& [percent, suspects] : cases) {
+    for (const auto& one : cases) {
+        const double percent = one.first;
+        const char* suspects = one.second;
         CAPTURE(percent);
         auto points = honest_class();
         for (ClassPoint& point : points) point.volume *= 1 + percent / 100;
