@@ -15,7 +15,7 @@ public:
     Catalogue(std::string_view keys, std::string_view sentences);
 
     bool knows(std::string_view key) const { return place_of(key) < keys_.size(); }
-    /// The sentence of a key; its form for one thing if `one` and it has one. Empty for a key that is not there.
+    /// The sentence of a key; its form for one thing if `one` and it has one. Without data for a key that is not there.
     std::string_view sentence(std::string_view key, bool one) const;
 
 private:

@@ -18,7 +18,6 @@ constexpr std::string_view prefix = "sheet.";
 /// The answer to the result that opens it (record.md).
 constexpr std::string_view own_answer_step = "molar_volume";
 constexpr std::string_view unit_suffix = ".unit";
-const std::vector<SheetStep> no_steps;
 
 /// Under which the changes of an answer stand in the record's history.
 std::string history_name(const SheetStep& step) { return "answers." + std::string(step_name(step)); }
@@ -205,8 +204,9 @@ bool App::sheet_typed(const std::string& key, const std::string& text) {
     }
     if (answer->text.empty() && answer->unit == UnitId::none && answer->kept.empty()) answers.erase(answer);
     // What comes after it on the sheet may follow from it: then it is judged anew, without a search for slips.
-    const bool judges = answers_pace() != Answers::hidden;
-    const MarkedSheet now = judges ? mark_sheet(record_, {}, &no_steps) : MarkedSheet{};
+    const bool judges = !answers_desk_.checked.empty() && answers_pace() != Answers::hidden;
+    const std::vector<SheetStep> none;
+    const MarkedSheet now = judges ? mark_sheet(record_, {}, &none) : MarkedSheet{};
     keep_answers_desk(key, [&](CheckedStep& one) {
         const auto at = std::find_if(now.steps.begin(), now.steps.end(),
                                      [&](const MarkedStep& marked) { return marked.step == one.marked.step; });

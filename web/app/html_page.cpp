@@ -1,17 +1,16 @@
 #include "web/app/html_page.hpp"
 
+#include "web/draw/markup_reference.hpp"
+
 namespace overwater {
 
 std::string html_text(std::string_view words) {
     std::string out;
     for (const char c : words) {
-        switch (c) {
-        case '&': out += "&amp;"; break;
-        case '<': out += "&lt;"; break;
-        case '>': out += "&gt;"; break;
-        case '"': out += "&quot;"; break;
-        case '\'': out += "&#39;"; break;
-        default: out += c;
+        if (const char* reference = markup_reference(c)) {
+            out += reference;
+        } else {
+            out += c;
         }
     }
     return out;

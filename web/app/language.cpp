@@ -56,8 +56,8 @@ Language::Language(std::string tag) : tag_(std::move(tag)), pseudo_(tag_ == "en-
 bool Language::knows(std::string_view key) { return english().knows(key); }
 
 std::string Language::sentence(std::string_view key, bool plural) const {
-    if (!knows(key)) return std::string(key);
     const std::string_view text = english().sentence(key, !plural);
+    if (text.data() == nullptr) return std::string(key);
     return pseudo_ ? pseudo(text) : std::string(text);
 }
 

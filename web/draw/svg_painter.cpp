@@ -5,6 +5,7 @@
 #include "core/quantity/decimal.hpp"
 #include "core/quantity/number_format.hpp"
 #include "web/draw/geometry.hpp"
+#include "web/draw/markup_reference.hpp"
 
 namespace overwater {
 
@@ -121,18 +122,13 @@ Element element_of(const Mark& mark, const std::string& colour) {
 
 void append_escaped(std::string& out, std::string_view words) {
     for (const char c : words) {
-        switch (c) {
-        case '&': out += "&amp;"; break;
-        case '<': out += "&lt;"; break;
-        case '>': out += "&gt;"; break;
-        case '"': out += "&quot;"; break;
-        case '\'': out += "&#39;"; break;
-        default: {
-            // Control characters may not stand in a document at all, not even escaped.
-            const auto byte = static_cast<unsigned char>(c);
-            if (byte >= 0x20 || c == '\n' || c == '\t') out += c;
+        if (const char* reference = markup_reference(c)) {
+            out += reference;
+            continue;
         }
-        }
+        // Control characters may not stand in a document at all, not even escaped.
+        const auto byte = static_cast<unsigned char>(c);
+        if (byte >= 0x20 || c == '\n' || c == '\t') out += c;
     }
 }
 
