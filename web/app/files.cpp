@@ -8,6 +8,7 @@
 #include "web/app/files_scan.hpp"
 #include "web/app/incoming.hpp"
 #include "web/app/record_link.hpp"
+#include "web/app/record_title.hpp"
 #include "web/browser/platform.hpp"
 
 namespace overwater {
@@ -164,7 +165,7 @@ void App::import_file(const std::string& name, const std::string& text) {
                 continue;
             }
             record.id = Shelf::new_id();
-            record.name = say(Message{"record.copy_name"}.text("name", record.name.empty() ? say("record.unnamed") : record.name));
+            record.name = copy_title(language_, record.name);
         }
         // A damaged text that lies under the id is a conflict too: it is left as it is.
         const auto keep = [&] {
@@ -184,7 +185,7 @@ void App::import_file(const std::string& name, const std::string& text) {
         tell(say(Message{"import.opened_many"}.text("file", file).count("number", fresh)));
         if (known > 0) tell(say(Message{"import.known_many"}.count("number", known)));
     } else {
-        const std::string title = record_.name.empty() ? say("record.unnamed") : record_.name;
+        const std::string title = record_title(language_, record_.name);
         tell(say(Message{known > 0 ? "import.known" : "import.opened"}.text("file", file).text("name", title)));
     }
     // Where the one shown is such a record, that is said as long as it is shown.

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "web/app/app.hpp"
+#include "web/app/record_title.hpp"
 #include "web/browser/platform.hpp"
 #include "web/panels/wording.hpp"
 
@@ -75,7 +76,7 @@ void App::duplicate_record(const std::string& id) {
     auto loaded = id == record_.id ? std::optional<Shelf::Loaded>(Shelf::Loaded{record_, read_only_}) : shelf_.load(id);
     if (!loaded || loaded->newer) return;
     Record copy = std::move(loaded->record);
-    copy.name = say(Message{"record.copy_name"}.text("name", copy.name.empty() ? say("record.unnamed") : copy.name));
+    copy.name = copy_title(language_, copy.name);
     copy.id = Shelf::new_id();
     copy.created = platform::iso_time();
     take(std::move(copy));
@@ -88,7 +89,7 @@ void App::delete_record(const std::string& id) {
     if (!removed.text && !removed.held) return;
     removed.was_shown = id == record_.id;
     if (removed.was_shown) open_first();
-    if (removed.name.empty()) removed.name = say("record.unnamed");
+    removed.name = record_title(language_, removed.name);
     status_ = say(Message{"records.deleted"}.text("name", removed.name));
     deleted_ = std::move(removed);
     platform::focus("notice.undo", -1);

@@ -8,6 +8,7 @@
 #include "web/app/app.hpp"
 #include "web/app/incoming.hpp"
 #include "web/app/html_page.hpp"
+#include "web/app/record_title.hpp"
 #include "web/browser/platform.hpp"
 #include "web/panels/answer_words.hpp"
 #include "web/panels/marking_words.hpp"
@@ -124,7 +125,7 @@ void App::add_table(const std::string& text, bool pasted) {
     std::vector<std::string> names;
     for (const Field field : table.from_open) names.push_back(say("field." + std::string(name_of(field))));
     marking_.from_open = say(Message{"marking.from_open"}
-                                 .text("name", record_.name.empty() ? say("record.unnamed") : record_.name)
+                                 .text("name", record_title(language_, record_.name))
                                  .text("readings", language_.list(names)));
 }
 

@@ -6,6 +6,7 @@
 // and nothing is written over. A window that only looks on takes over what the other wrote.
 
 #include "web/app/app.hpp"
+#include "web/app/record_title.hpp"
 #include "web/browser/platform.hpp"
 
 namespace overwater {
@@ -71,7 +72,7 @@ void App::reload(Shelf::Loaded loaded) {
 
 void App::part_from_other_window() {
     const std::string old_id = record_.id;
-    const std::string old_name = record_.name.empty() ? say("record.unnamed") : record_.name;
+    const std::string old_name = record_title(language_, record_.name);
     record_.id = Shelf::new_id();
     record_.name = say(Message{"tabs.other_name"}.text("name", old_name));
     shelf_.let_go(old_id);

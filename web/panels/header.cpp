@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include "web/app/app.hpp"
+#include "web/app/record_title.hpp"
 #include "web/panels/panels.hpp"
 
 namespace overwater {
@@ -85,7 +86,7 @@ private:
     void record(Flow& flow) {
         const Type name_type{};
         const Type state_type{Face::regular, 15, Ink::soft};
-        std::string name = app_.record().name.empty() ? app_.say("record.unnamed") : app_.record().name;
+        std::string name = record_title(app_.language(), app_.record().name);
         const std::string state = app_.say(app_.keeping());
         const float most = std::min(ui_.width() - 40, 330.0f);
         const float state_width = ui_.text_width(state, state_type);

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "web/app/app.hpp"
+#include "web/app/record_title.hpp"
 #include "web/panels/marking_rows.hpp"
 #include "web/panels/page_column.hpp"
 
@@ -55,13 +56,12 @@ private:
         if (!desk_.rows.empty() && press_in(flow, "marking.clear", "marking.clear")) app_.clear_class();
         y_ = flow.bottom() + 2;
         if (told) paragraph("marking.columns", app_.say("marking.columns"), soft, 4);
-        const std::string& name = app_.record().name;
         const bool taken = !desk_.rows.empty() && !desk_.from_open.empty();
         if (taken) {
             paragraph("marking.from_open", desk_.from_open, {Face::regular, 15, Ink::warning}, 8);
         } else {
             paragraph("marking.open_record",
-                      app_.say(Message{"marking.open_record"}.text("name", name.empty() ? app_.say("record.unnamed") : name)),
+                      app_.say(Message{"marking.open_record"}.text("name", record_title(app_.language(), app_.record().name))),
                       soft, 8);
         }
         int number = 0;

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "web/app/app.hpp"
+#include "web/app/record_title.hpp"
 #include "web/panels/panels.hpp"
 
 namespace overwater {
@@ -37,7 +38,7 @@ public:
             if (card.id == "example") example_listed = true;
             Entry entry;
             entry.id = card.id;
-            entry.name = card.name.empty() ? app_.say("record.unnamed") : card.name;
+            entry.name = record_title(app_.language(), card.name);
             entry.result = app_.result_of(card);
             entry.detail = card.invented ? app_.say("records.invented") : card.saved.substr(0, 10);
             if (card.held) entry.detail = app_.say("records.in_memory");
