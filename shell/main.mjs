@@ -8,6 +8,7 @@ import { createFrames } from './frames.mjs';
 import { listenToMedia, listenToPrinting, mediaBits } from './media.mjs';
 import { createMirror } from './mirror.mjs';
 import { forgetOffline, keepOffline, takeUpdate } from './offline.mjs';
+import { startProgram } from './program.mjs';
 import { listenToStorage, storeGet, storeList, storePut, storeRemove } from './storage.mjs';
 
 /** @param {string} id @returns {any} */
@@ -43,7 +44,7 @@ async function shareFonts(module) {
 }
 
 async function start() {
-    const module = await createOverwater({ overwater: host });
+    const module = await startProgram(host);
     const { send, inside } = createBridge(module, (reason) => tell('stopped', reason));
     let fitCanvas = () => {};
     const { wake } = createFrames(() => {

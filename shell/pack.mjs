@@ -1,6 +1,6 @@
 // Packs the page from the WebAssembly build and shell/:
 //
-//   dist/index.html, app.js, style.css, overwater.wasm, sw.js and what lies beside them: the served page
+//   dist/index.html, app.js, style.css, sorted.wasm, sw.js and what lies beside them: the served page
 //   dist/overwater.html: the same in one file, which works from a memory stick
 //
 //   node shell/pack.mjs [--build build/page/web] [--out dist] [--limits]
@@ -15,6 +15,7 @@ import { fileURLToPath } from 'node:url';
 import { brotliCompressSync, constants, gzipSync } from 'node:zlib';
 import { build, transform } from 'esbuild';
 import { oneFilePolicy, servedPolicy } from './policy.mjs';
+import { sortedModule } from './wasm_sort.mjs';
 
 const served_limit = 300000; // bytes, brotli, all served files together: what the whole page may come to in the end
 const one_file_limit = 600000; // bytes of overwater.html
@@ -75,8 +76,8 @@ const with_icon = (page, address) => page.replace(/(<link rel="icon" href=")[^"]
 
 const meta = (policy) => `<meta http-equiv="Content-Security-Policy" content="${policy}">`;
 
-async function served_page(template, app, style, wasm, files, worker) {
-    const all = { ...files, 'app.js': app, 'style.css': style, 'overwater.wasm': wasm };
+async function served_page(template, app, style, program, files, worker) {
+    const all = { ...files, 'app.js': app, 'style.css': style, 'sorted.wasm': program };
     const links = ['<link rel="stylesheet" href="style.css">'];
     if (files['manifest.webmanifest']) links.push('<link rel="manifest" href="manifest.webmanifest">');
     let page = files['icon.svg'] ? with_icon(template, 'icon.svg') : template;
@@ -91,9 +92,9 @@ async function served_page(template, app, style, wasm, files, worker) {
     return { ...all, 'sw.js': await minified(told, 'js') };
 }
 
-function one_file(template, script, style, wasm, files) {
+function one_file(template, script, style, program, files) {
     if (/<\/script|<!--/i.test(script)) fail('the script holds </script or <!--, which would end it inside a page');
-    const packed = gzipSync(wasm, { level: 9 }).toString('base64');
+    const packed = gzipSync(program, { level: 9 }).toString('base64');
     const icon = `data:image/svg+xml;base64,${(files['icon.svg'] ?? Buffer.alloc(0)).toString('base64')}`;
     let page = files['icon.svg'] ? with_icon(template, icon) : template;
     page = fill(page, 'policy', meta(oneFilePolicy([sha256(script)], [sha256(style)])));
@@ -101,7 +102,7 @@ function one_file(template, script, style, wasm, files) {
     return fill(
         page,
         'script',
-        `<script type="application/octet-stream" id="wasm">${packed}</script>\n<script>${script}</script>`,
+        `<script type="application/octet-stream" id="program">${packed}</script>\n<script>${script}</script>`,
     );
 }
 
@@ -131,14 +132,13 @@ function report(all, page) {
 const template = read(shell, 'index.html').toString();
 const style = await minified(read(shell, 'style.css').toString(), 'css');
 const emscripten = await minified(read(compiled, 'overwater.js').toString(), 'js');
-const wasm = read(compiled, 'overwater.wasm');
+const program = sortedModule(read(compiled, 'overwater.wasm'));
 const worker = read(shell, 'sw.js').toString();
 const files = beside();
-const main = await joined('main.mjs');
+const script = `${emscripten}\n${await joined('main.mjs')}\n`;
 
-const all = await served_page(template, `${emscripten}\n${main}\n`, style, wasm, files, worker);
-const script = [emscripten, await joined('one_file.mjs'), main].join('\n');
-const page = Buffer.from(one_file(template, script, style, wasm, files));
+const all = await served_page(template, script, style, program, files, worker);
+const page = Buffer.from(one_file(template, script, style, program, files));
 
 rmSync(out, { recursive: true, force: true });
 mkdirSync(out, { recursive: true });
