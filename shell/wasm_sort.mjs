@@ -56,6 +56,7 @@ export function sortedModule(module) {
     streams[stream.after] = [...module.subarray(at)];
 
     const sorted = Uint8Array.from([...lebBytes(module.length), ...streams.flatMap((one) => lebBytes(one.length)), ...streams.flat()]);
-    if (Buffer.compare(moduleOf(sorted), module) !== 0) throw new Error('the module is not the same after sorting its bytes');
+    const back = moduleOf(sorted);
+    if (back.length !== module.length || !back.every((byte, place) => byte === module[place])) throw new Error('the module is not the same after sorting its bytes');
     return sorted;
 }
