@@ -250,6 +250,7 @@ void App::typed(const std::string& key, const std::string& text) {
     }
     if (key == "gap.size") return try_size(text);
     if (sheet_typed(key, text) || marking_typed(key, text) || practice_typed(key, text)) return;
+    if (plan_typed(key, text) || pool_typed(key, text)) return;
     constexpr std::string_view conventions = "conventions.";
     if (key.starts_with(conventions)) {
         type_convention(std::string_view(key).substr(conventions.size()), text);
@@ -266,7 +267,7 @@ void App::chosen(const std::string& key, const std::string& value) {
         choose_convention(std::string_view(key).substr(conventions.size()), value);
         return;
     }
-    if (sheet_typed(key, value) || practice_chosen(key, value)) return;
+    if (sheet_typed(key, value) || practice_chosen(key, value) || plan_chosen(key, value)) return;
     if (key == "gap.cause") return try_cause(value);
     if (key == "projector.field") {
         if (const Field field = field_of_control("bench." + value).field; field != Field::count) projector_field_ = field;

@@ -14,6 +14,8 @@
 #include "web/app/certainty.hpp"
 #include "web/app/language.hpp"
 #include "web/app/marking_desk.hpp"
+#include "web/app/plan_desk.hpp"
+#include "web/app/pool_desk.hpp"
 #include "web/app/practice_desk.hpp"
 #include "web/app/shelf.hpp"
 #include "web/app/undo.hpp"
@@ -37,11 +39,13 @@ enum class PageName : std::uint8_t {
     codes,
     answers,
     marking,
+    plan,
+    pool,
     count
 };
-inline constexpr std::array<std::string_view, 12> page_names{"bench",    "working",     "how_sure",  "gap",      "records",
+inline constexpr std::array<std::string_view, 14> page_names{"bench",    "working",     "how_sure",  "gap",      "records",
                                                              "cautions", "conventions", "projector", "practice", "codes",
-                                                             "answers",  "marking"};
+                                                             "answers",  "marking",     "plan",      "pool"};
 
 /// All decisions of the page: what a typed text changes, what is kept when, what is said, which page is shown.
 class App final : public PageHandler {
@@ -207,6 +211,12 @@ public:
     void save_marks();
     void print_marks();
 
+    // The plan of a run (plan.cpp)
+    const PlanDesk& plan_desk() const { return plan_; }
+
+    // A class's runs together (pool.cpp)
+    const PoolDesk& pool_desk() const { return pool_; }
+
     // Practice runs (practice.cpp, practice_codes.cpp)
     /// What the code of the record at hand means; nothing where it has none.
     const PracticeRun* practice() const { return practice_ ? &*practice_ : nullptr; }
@@ -246,6 +256,10 @@ private:
     bool sheet_typed(const std::string& key, const std::string& text);
     void begin_marking();
     bool marking_typed(const std::string& key, const std::string& text);
+    bool plan_typed(const std::string& key, const std::string& text);
+    bool plan_chosen(const std::string& key, const std::string& value);
+    bool pool_typed(const std::string& key, const std::string& text);
+    void pool_file(const std::string& name, const std::string& text);
     void marking_file(const std::string& name, const std::string& text);
     void add_table(const std::string& text, bool pasted);
     void add_sheet(std::size_t at, Record record, std::string group, std::vector<std::string_view> asked = {});
@@ -349,6 +363,8 @@ private:
     std::string answer_draft_;
     AnswersDesk answers_desk_;
     MarkingDesk marking_;
+    PlanDesk plan_;
+    PoolDesk pool_;
     std::optional<PracticeRun> practice_;
     PracticeDesk practice_desk_;
     std::string announced_;

@@ -84,7 +84,9 @@ bool App::handle(const Event& event) {
         case Kind::storage: stored_elsewhere(event.key, event.text); return true;
         case Kind::fragment: follow_link(event.text); break;
         case Kind::file:
-            if (page_ == PageName::marking) {
+            if (page_ == PageName::pool) {
+                pool_file(event.key, event.text);
+            } else if (page_ == PageName::marking) {
                 marking_file(event.key, event.text);
             } else {
                 import_file(event.key, event.text);

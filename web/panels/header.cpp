@@ -22,12 +22,20 @@ constexpr Press left_pages[] = {{"header.bench", "page.bench", PageName::bench},
                                 {"header.gap", "page.gap", PageName::gap},
                                 {"header.answers", "page.answers", PageName::answers},
                                 {"header.practice", "page.practice", PageName::practice}};
-constexpr Press right_pages[] = {{"header.cautions", "page.cautions", PageName::cautions},
+constexpr Press right_pages[] = {{"header.class", "page.class", PageName::pool},
+                                 {"header.cautions", "page.cautions", PageName::cautions},
                                  {"header.conventions", "page.conventions", PageName::conventions},
                                  {"header.projector", "page.projector", PageName::projector}};
 
-/// Pages that are reached from the practice page.
-bool is_teachers(PageName page) { return page == PageName::codes || page == PageName::marking; }
+/// The pages of a class, in the order of their work.
+constexpr Press class_pages[] = {{"class.plan", "page.plan", PageName::plan},
+                                 {"class.codes", "page.codes", PageName::codes},
+                                 {"class.pool", "page.pool", PageName::pool},
+                                 {"class.marking", "page.marking", PageName::marking}};
+
+bool is_of_class(PageName page) {
+    return std::any_of(std::begin(class_pages), std::end(class_pages), [page](const Press& press) { return press.page == page; });
+}
 
 class Header {
 public:
@@ -126,7 +134,7 @@ private:
         if (!drawing_) return;
         if (ui_.button(std::string(press.key), {rect.x, rect.y + 1, rect.w, row_ - 2}, app_.say(press.words),
                        Ui::ButtonLook::page,
-                       app_.page() == press.page || (is_teachers(app_.page()) && press.page == PageName::practice))) {
+                       app_.page() == press.page || (is_of_class(app_.page()) && press.page == PageName::pool))) {
             if (press.page == PageName::projector) {
                 app_.enter_projector();
             } else {
@@ -159,5 +167,21 @@ private:
 }  // namespace
 
 float draw_header(App& app, Ui& ui) { return Header(app, ui).draw(); }
+
+float draw_class_pages(App& app, Ui& ui, float top) {
+    if (!is_of_class(app.page())) return 0;
+    const float margin = page_margin(ui);
+    const float row = ui.touch() ? 44.0f : 34.0f;
+    const float width = ui.width() - 2 * margin;
+    Flow flow(margin, top + 10, width, row, 6);
+    ui.open("class", Role::navigation, {margin, top + 10, width, row}, app.say("page.class"));
+    for (const Press& press : class_pages) {
+        const std::string words = app.say(press.words);
+        const float wide = std::ceil(ui.text_width(words, Type{Face::semibold, 16, Ink::text})) + 22;
+        if (ui.button(press.key, flow.next(wide), words, Ui::ButtonLook::page, app.page() == press.page)) app.go(press.page);
+    }
+    ui.close();
+    return flow.bottom() - top;
+}
 
 }  // namespace overwater

@@ -10,6 +10,7 @@ float draw_page(App& app, Ui& ui) {
     }
     float top = draw_header(app, ui);
     top += draw_notices(app, ui, top);
+    top += draw_class_pages(app, ui, top);
     switch (app.page()) {
         case PageName::working: draw_working_page(app, ui, top); break;
         case PageName::how_sure: draw_how_sure_page(app, ui, top); break;
@@ -21,6 +22,8 @@ float draw_page(App& app, Ui& ui) {
         case PageName::codes: draw_codes_page(app, ui, top); break;
         case PageName::answers: draw_answers_page(app, ui, top); break;
         case PageName::marking: draw_marking_page(app, ui, top); break;
+        case PageName::plan: draw_plan_page(app, ui, top); break;
+        case PageName::pool: draw_pool_page(app, ui, top); break;
         case PageName::projector: draw_withheld_page(app, ui, top); break;
         case PageName::bench:
         case PageName::count: return draw_bench(app, ui, top);

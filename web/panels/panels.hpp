@@ -59,6 +59,12 @@ void draw_codes_page(App& app, Ui& ui, float top);
 void draw_answers_page(App& app, Ui& ui, float top);
 /// A class's sheets, marked by the teacher's rules.
 void draw_marking_page(App& app, Ui& ui, float top);
+/// The plan of a run for tomorrow's class.
+void draw_plan_page(App& app, Ui& ui, float top);
+/// A class's runs together.
+void draw_pool_page(App& app, Ui& ui, float top);
+/// What belongs to a class, side by side at the top of each of its pages; returns the height taken.
+float draw_class_pages(App& app, Ui& ui, float top);
 /// The instrument of the reading at hand, `height` px tall with what enlarges it, less where it shows digits; returns the
 /// height taken, at least `area.h`.
 float draw_dial_at_hand(App& app, Ui& ui, Rect area, float height);
