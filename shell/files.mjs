@@ -61,11 +61,20 @@ export function clipboardPut(words) {
     if (!done) navigator.clipboard?.writeText(text).catch(() => {});
 }
 
+/** A file's text. What is no UTF-8 comes from a spreadsheet that writes the older code. @param {ArrayBuffer} bytes */
+function decoded(bytes) {
+    try {
+        return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+    } catch {
+        return new TextDecoder('windows-1252').decode(bytes);
+    }
+}
+
 /** @param {Iterable<File>} files @param {Send} send */
 async function read(files, send) {
     for (const file of files) {
         // A folder, or a file that has gone, cannot be read; C++ says so.
-        const text = await file.slice(0, longest).text().catch(() => '');
+        const text = decoded(await file.slice(0, longest).arrayBuffer().catch(() => new ArrayBuffer(0)));
         send(kind.file, file.name, text);
     }
 }

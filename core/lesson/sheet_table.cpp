@@ -29,7 +29,7 @@ std::string folded_name(std::string_view words) {
 }
 
 struct Column {
-    enum class Kind : std::uint8_t { unknown, group, run, practice_code, reading, answer };
+    enum class Kind : std::uint8_t { unknown, group, run, practice_code, left_out, passed_over, reading, answer };
     Kind kind = Kind::unknown;
     Field field = Field::count;
     SheetStep step;
@@ -42,6 +42,8 @@ Column column_named(std::string_view name) {
     if (name == "group") column.kind = Kind::group;
     if (name == "run") column.kind = Kind::run;
     if (name == "practice_code") column.kind = Kind::practice_code;
+    if (name == "left_out") column.kind = Kind::left_out;
+    if (name == "passed_over") column.kind = Kind::passed_over;
     if (column.kind != Kind::unknown) return column;
     column.step.mean = name == "mean";
     if (column.step.mean) column.step.output = Output::molar_volume_standard;
@@ -64,8 +66,7 @@ Column column_named(std::string_view name) {
 /// The beginning of a cell, whole characters only.
 std::string beginning(const std::string& cell) {
     std::string out = cell.substr(0, 40);
-    while (out.size() < cell.size() && !out.empty() &&
-           (static_cast<unsigned char>(cell[out.size()]) & 0xc0) == 0x80) {
+    while (out.size() < cell.size() && !out.empty() && (static_cast<unsigned char>(cell[out.size()]) & 0xc0) == 0x80) {
         out.pop_back();
     }
     return out;
@@ -84,8 +85,9 @@ std::optional<int> number_in(std::string_view text, int most) {
 
 class SheetsReader {
 public:
-    SheetsReader(const std::vector<ColumnName>& names, const std::vector<ChoiceName>& choices, const Record& open)
-        : names_(names), choices_(choices), open_(open) {}
+    SheetsReader(const std::vector<ColumnName>& names, const std::vector<ChoiceName>& choices, const Record& open,
+                 SheetsFor purpose)
+        : names_(names), choices_(choices), open_(open), purpose_(purpose) {}
 
     ClassTable read(std::string_view text) {
         if (text.size() > longest_table) {
@@ -101,9 +103,10 @@ public:
         header(table.rows[0]);
         for (const Column& column : columns_) {
             if (column.kind == Column::Kind::answer) out_.asked.push_back(step_name(column.step));
+            if (column.kind == Column::Kind::reading) out_.readings.push_back(column.field);
         }
-        if (out_.asked.empty()) {
-            problem("table.no_answers");
+        if (purpose_ == SheetsFor::marking ? out_.asked.empty() : out_.readings.empty()) {
+            problem(purpose_ == SheetsFor::marking ? "table.no_answers" : "table.no_readings");
             return std::move(out_);
         }
         for (std::size_t i = 1; i < table.rows.size(); ++i) row(table.rows[i], table.lines[i]);
@@ -144,9 +147,13 @@ private:
             Column column = columns_.size() < most_columns ? column_of(cell) : Column{};
             // The same column again would overwrite the first.
             for (const Column& before : columns_) {
-                const bool same = before.kind == column.kind && before.field == column.field && before.step == column.step;
-                if (same && column.kind != Column::Kind::unknown) column = Column{};
+                const bool same =
+                    before.kind == column.kind && before.field == column.field && before.step == column.step;
+                if (same && column.kind != Column::Kind::unknown && column.kind != Column::Kind::passed_over)
+                    column = Column{};
             }
+            if (column.kind == Column::Kind::answer && purpose_ == SheetsFor::pooling)
+                column.kind = Column::Kind::passed_over;
             columns_.push_back(column);
             if (column.kind != Column::Kind::unknown || cell.empty()) continue;
             if (++count > most_columns_named) continue;
@@ -154,8 +161,9 @@ private:
             unknown += beginning(cell);
         }
         if (count > 0) {
-            tell(
-                Message{"table.unknown_columns"}.text("columns", unknown).count("number", static_cast<long long>(count)));
+            tell(Message{"table.unknown_columns"}
+                     .text("columns", unknown)
+                     .count("number", static_cast<long long>(count)));
         }
     }
 
@@ -184,7 +192,7 @@ private:
             if (folded_name(name.words) == wanted) return column_named(name.name);
         }
         const auto named = [&](std::string_view name) { return folded_name(name) == wanted; };
-        for (const std::string_view name : {"group", "run", "practice_code", "mean"}) {
+        for (const std::string_view name : {"group", "run", "practice_code", "mean", "left_out"}) {
             if (named(name)) return column_named(name);
         }
         const auto field = std::find_if(field_names.begin(), field_names.end(), named);
@@ -213,8 +221,8 @@ private:
         Place* place = place_of(group.value_or(0), code, line);
         if (place == nullptr) return;
         const std::string run_text = cell(Column::Kind::run);
-        const auto run = run_text.empty() ? std::optional<int>(place->rows + 1)
-                                          : number_in(run_text, static_cast<int>(most_runs));
+        const auto run =
+            run_text.empty() ? std::optional<int>(place->rows + 1) : number_in(run_text, static_cast<int>(most_runs));
         if (!run || *run > static_cast<int>(most_runs)) {
             tell(at_line("table.no_run", line));
             return;
@@ -257,10 +265,25 @@ private:
             sheet.record.shared = open_.shared;
             sheet.record.conventions = open_.conventions;
             sheet.record.runs[0].entries = open_.runs[0].entries;
+            if (purpose_ == SheetsFor::pooling) {
+                take_out_own(sheet.record);
+                first_run_ = sheet.record.runs[0].entries;
+            }
         }
         out_.sheets.push_back(std::move(sheet));
         places_.push_back({group, own, out_.sheets.size() - 1, 0});
         return &places_.back();
+    }
+
+    /// What every group reads for itself is never another record's: an empty cell stays empty.
+    void take_out_own(Record& record) const {
+        std::vector<Field> own{Field::mass_of_metal, Field::mass_before, Field::mass_after, Field::ribbon_length,
+                               Field::scale_reading};
+        own.insert(own.end(), out_.readings.begin(), out_.readings.end());
+        for (const Field field : own) {
+            record.shared.edit(field).text.clear();
+            record.runs[0].entries.edit(field).text.clear();
+        }
     }
 
     void fill(Record& record, std::size_t run, const std::vector<std::string>& cells, std::size_t line) {
@@ -270,11 +293,13 @@ private:
             if (record.practice_code.empty() && next < open_.runs.size()) {
                 record.runs[next].entries = open_.runs[next].entries;
             }
+            if (record.practice_code.empty() && purpose_ == SheetsFor::pooling) record.runs[next].entries = first_run_;
         }
         for (std::size_t i = 0; i < std::min(columns_.size(), cells.size()); ++i) {
             const Column& column = columns_[i];
             if (cells[i].empty()) continue;
             if (column.kind == Column::Kind::reading) reading(record, run, column, cells[i], line);
+            if (column.kind == Column::Kind::left_out) record.runs[run].left_out = cells[i];
             if (column.kind == Column::Kind::answer) answer(record, run, column, cells[i], line);
         }
     }
@@ -337,8 +362,10 @@ private:
     const std::vector<ColumnName>& names_;
     const std::vector<ChoiceName>& choices_;
     const Record& open_;
+    SheetsFor purpose_;
     std::vector<Column> columns_;
     std::vector<Place> places_;
+    Entries first_run_;  ///< of a sheet to be pooled, before its row was read
     ClassTable out_;
     bool by_open_ = false;
     long long left_out_ = 0;
@@ -348,8 +375,8 @@ private:
 }  // namespace
 
 ClassTable read_sheets(std::string_view text, const std::vector<ColumnName>& columns,
-                       const std::vector<ChoiceName>& choices, const Record& open) {
-    return SheetsReader(columns, choices, open).read(text);
+                       const std::vector<ChoiceName>& choices, const Record& open, SheetsFor purpose) {
+    return SheetsReader(columns, choices, open, purpose).read(text);
 }
 
 std::vector<Misread> misread(const Record& record) {

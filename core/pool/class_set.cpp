@@ -5,7 +5,6 @@
 #include <utility>
 
 namespace overwater {
-namespace {
 
 std::optional<ClassPoint> point_of(const Assessment& run) {
     const auto amount = run.value(Output::amount_of_gas);
@@ -20,8 +19,6 @@ std::optional<ClassPoint> point_of(const Assessment& run) {
     point.accepted = run.value(Output::accepted_value).value_or(0.0);
     return point;
 }
-
-}  // namespace
 
 ClassSet pooled(std::vector<ClassPoint> points) {
     ClassSet set;
@@ -48,7 +45,8 @@ ClassSet pooled(std::vector<ClassPoint> points) {
     if (set.free) {
         set.intercept_in_tube = set.free->intercept / set.reduction;
         if (set.free->degrees > 0) {
-            set.intercept_half_width = student_quantile(0.95, set.free->degrees) * set.free->u_intercept / set.reduction;
+            set.intercept_half_width =
+                student_quantile(0.95, set.free->degrees) * set.free->u_intercept / set.reduction;
         }
     }
     return set;
@@ -69,13 +67,18 @@ ClassSet pooled(std::span<const ClassGroup> groups) {
             if (!group.left_out && r < group.relative_mass_u.size()) mass_doubts.push_back(group.relative_mass_u[r]);
         }
     }
+    return pooled(std::move(points), std::move(left_out), mass_doubts);
+}
+
+ClassSet pooled(std::vector<ClassPoint> points, std::vector<ClassPoint> left_out,
+                std::span<const double> relative_mass_u) {
     ClassSet set = pooled(std::move(points));
     set.left_out = std::move(left_out);
-    if (!mass_doubts.empty() && set.ratios.deviation > 0) {
+    if (!relative_mass_u.empty() && set.ratios.deviation > 0) {
         const double scatter = set.ratios.deviation / set.ratios.mean;
-        const auto doubtful = std::count_if(mass_doubts.begin(), mass_doubts.end(),
+        const auto doubtful = std::count_if(relative_mass_u.begin(), relative_mass_u.end(),
                                             [scatter](double u) { return u > scatter / 3; });
-        set.masses_doubtful = 2 * static_cast<std::size_t>(doubtful) > mass_doubts.size();
+        set.masses_doubtful = 2 * static_cast<std::size_t>(doubtful) > relative_mass_u.size();
     }
     return set;
 }

@@ -86,6 +86,7 @@ void App::start() {
         open_example();
     }
     begin_marking();
+    begin_pool();
     begin_practice(fragment);
 }
 
@@ -270,7 +271,8 @@ void App::chosen(const std::string& key, const std::string& value) {
     if (sheet_typed(key, value) || practice_chosen(key, value) || plan_chosen(key, value)) return;
     if (key == "gap.cause") return try_cause(value);
     if (key == "projector.field") {
-        if (const Field field = field_of_control("bench." + value).field; field != Field::count) projector_field_ = field;
+        if (const Field field = field_of_control("bench." + value).field; field != Field::count)
+            projector_field_ = field;
         ++interaction_.write;
         platform::wake(2);
         return;
@@ -339,7 +341,8 @@ void App::restore(std::optional<Undo::Place> place) {
         if (place->key == "records.name") go(PageName::records);
         // A class watches the projector: what is taken back there is seen in the working, and it stays.
         const bool projected = page_ == PageName::projector && control.field != Field::count;
-        if (projected && !is_choice(control.field) && !entry(control.field).text.empty()) projector_field_ = control.field;
+        if (projected && !is_choice(control.field) && !entry(control.field).text.empty())
+            projector_field_ = control.field;
         if (page_ != PageName::bench && control.field != Field::count && !projected) go(PageName::bench);
         if (!projected || (projector_changes_ && projector_field_ == control.field)) platform::focus(place->key, -1);
     }
@@ -364,13 +367,13 @@ std::string App::shown_number(Output output) const {
 std::string App::shown(Output output) const {
     const OutputState& state = assessment().state(output);
     switch (state.kind) {
-        case OutputState::Kind::value: {
-            const WorkingStep* step = working_->step(output);
-            return step == nullptr ? std::string() : language_.with_unit(shown_number(output), step->unit);
-        }
-        case OutputState::Kind::waiting: return waiting_words(state.waiting_for, field_count);
-        case OutputState::Kind::not_asked: return {};
-        case OutputState::Kind::not_possible: break;
+    case OutputState::Kind::value: {
+        const WorkingStep* step = working_->step(output);
+        return step == nullptr ? std::string() : language_.with_unit(shown_number(output), step->unit);
+    }
+    case OutputState::Kind::waiting: return waiting_words(state.waiting_for, field_count);
+    case OutputState::Kind::not_asked: return {};
+    case OutputState::Kind::not_possible: break;
     }
     return say(Message{"state.not_possible"}.text("reason", say(state.reason)));
 }
@@ -396,8 +399,9 @@ std::string App::waiting_words(FieldSet missing, std::size_t most) const {
 void App::announce() {
     if (!reveals()) return;
     const Output output = headline_output(record_.conventions);
-    const std::string words =
-        say(Message{"announce.result"}.text("name", say("output." + std::string(name_of(output)))).text("value", shown(output)));
+    const std::string words = say(Message{"announce.result"}
+                                      .text("name", say("output." + std::string(name_of(output))))
+                                      .text("value", shown(output)));
     if (words == announced_) return;
     announced_ = words;
     status_ = words;

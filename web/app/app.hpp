@@ -43,9 +43,9 @@ enum class PageName : std::uint8_t {
     pool,
     count
 };
-inline constexpr std::array<std::string_view, 14> page_names{"bench",    "working",     "how_sure",  "gap",      "records",
-                                                             "cautions", "conventions", "projector", "practice", "codes",
-                                                             "answers",  "marking",     "plan",      "pool"};
+inline constexpr std::array<std::string_view, 14> page_names{
+    "bench",     "working",  "how_sure", "gap",     "records", "cautions", "conventions",
+    "projector", "practice", "codes",    "answers", "marking", "plan",     "pool"};
 
 /// All decisions of the page: what a typed text changes, what is kept when, what is said, which page is shown.
 class App final : public PageHandler {
@@ -216,6 +216,28 @@ public:
 
     // A class's runs together (pool.cpp)
     const PoolDesk& pool_desk() const { return pool_; }
+    /// Reads the pasted table again, in place of what it gave before.
+    void read_pool();
+    void add_group();
+    /// Shows the readings of a group, or no longer.
+    void open_group(std::size_t place);
+    void leave_group_out(std::size_t place);
+    void add_run_to_group(std::size_t place);
+    void remove_group(std::size_t place);
+    void clear_pool();
+    /// What was taken away last comes back.
+    void put_groups_back();
+    /// All groups by the conventions of the open record.
+    void pool_by_own_conventions();
+    /// A copy of a group's record at the bench.
+    void group_to_bench(std::size_t place);
+    /// The groups' sheets beside those that are marked.
+    void pool_to_marking();
+    /// Every record that is kept here.
+    void pool_from_records();
+    void save_pool_json();
+    void save_pool_table();
+    void print_class_report();
 
     // Practice runs (practice.cpp, practice_codes.cpp)
     /// What the code of the record at hand means; nothing where it has none.
@@ -258,6 +280,16 @@ private:
     bool marking_typed(const std::string& key, const std::string& text);
     bool plan_typed(const std::string& key, const std::string& text);
     bool plan_chosen(const std::string& key, const std::string& value);
+    void assess_group(PoolGroup& group);
+    void pool_again();
+    void find_pool_fields();
+    void class_changed();
+    std::string pool_json() const;
+    void keep_pool();
+    void write_pool();
+    void begin_pool();
+    void take_groups(const std::string& text, const std::string& file);
+    void take_class_table(const std::string& text, bool pasted);
     bool pool_typed(const std::string& key, const std::string& text);
     void pool_file(const std::string& name, const std::string& text);
     void marking_file(const std::string& name, const std::string& text);

@@ -151,6 +151,7 @@ void App::finish() {
     platform::forget_offline();
     finish_asked_ = false;
     deleted_.reset();
+    pool_ = {};
     sets_.clear();
     set_name_.clear();
     theme_choice_ = "system";

@@ -6,8 +6,8 @@
 #include "core/lesson/text_table.hpp"
 #include "core/record/text_guard.hpp"
 #include "web/app/app.hpp"
-#include "web/app/incoming.hpp"
 #include "web/app/html_page.hpp"
+#include "web/app/incoming.hpp"
 #include "web/app/record_title.hpp"
 #include "web/browser/platform.hpp"
 #include "web/panels/answer_words.hpp"
@@ -23,8 +23,9 @@ constexpr std::string_view rules_setting = "marking_rules";
 constexpr std::array<std::string_view, marking_rule_names.size()> usual{"1", "1", "1", "0", "0", "1"};
 constexpr double slice_ms = 8;
 
-/// Every word by which the page names a column, and every choice.
-std::vector<ColumnName> column_names(const App& app) {
+}  // namespace
+
+std::vector<ColumnName> sheet_columns(const App& app) {
     std::vector<ColumnName> names{{app.say("marking.group"), "group"},
                                   {app.say("marking.run"), "run"},
                                   {app.say("practice.code"), "practice_code"},
@@ -38,21 +39,21 @@ std::vector<ColumnName> column_names(const App& app) {
     return names;
 }
 
-std::vector<ChoiceName> choice_names(const App& app) {
+std::vector<ChoiceName> sheet_choices(const App& app) {
     std::vector<ChoiceName> names;
     for (std::size_t i = static_cast<std::size_t>(first_choice); i < field_count; ++i) {
         const auto field = static_cast<Field>(i);
-        for (const std::string_view value : choices_of(field)) names.push_back({choice_words(app, field, value), field, value});
+        for (const std::string_view value : choices_of(field))
+            names.push_back({choice_words(app, field, value), field, value});
     }
     return names;
 }
 
 bool is_json(std::string_view text) {
+    text = without_byte_order_mark(text);
     const std::size_t first = text.find_first_not_of(" \t\r\n");
     return first != std::string_view::npos && text[first] == '{';
 }
-
-}  // namespace
 
 std::optional<double> marking_rule(std::string_view text, std::size_t rule) {
     const NumberText number = parse_number(text, Measure::number);
@@ -114,7 +115,7 @@ void App::add_sheet(std::size_t at, Record record, std::string group, std::vecto
 }
 
 void App::add_table(const std::string& text, bool pasted) {
-    ClassTable table = read_sheets(text, column_names(*this), choice_names(*this), record_);
+    ClassTable table = read_sheets(text, sheet_columns(*this), sheet_choices(*this), record_);
     for (ClassSheet& sheet : table.sheets) {
         const std::size_t at = pasted ? marking_.pasted++ : marking_.rows.size();
         add_sheet(at, std::move(sheet.record), std::to_string(sheet.group), table.asked);
@@ -149,10 +150,11 @@ void App::begin_to_mark() {
 
 void App::marking_file(const std::string& name, const std::string& text) {
     marking_.problems.clear();
-    if (is_json(without_byte_order_mark(text))) {
+    if (is_json(text)) {
         Incomings all = records_in(text);
         if (all.problem) {
-            marking_.problems.push_back(say(Message{"import.refused"}.text("file", name).text("reason", say(*all.problem))));
+            marking_.problems.push_back(
+                say(Message{"import.refused"}.text("file", name).text("reason", say(*all.problem))));
         }
         for (Incoming& incoming : all.records) {
             if (marking_.rows.size() >= most_sheets) break;

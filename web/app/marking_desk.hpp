@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "core/lesson/marks_table.hpp"
+#include "core/lesson/sheet_table.hpp"
 
 namespace overwater {
 
@@ -19,11 +20,19 @@ struct MarkingDesk {
     std::vector<std::string> problems;                         ///< what was not taken, in words
     std::string from_open;                                     ///< readings that the open record gave, in words
     std::vector<Record> records;
-    std::vector<MarkedRow> rows;   ///< of the records; those from `marked` on have to be marked yet
-    std::size_t pasted = 0;        ///< how many of the records, the first, came from `text`
+    std::vector<MarkedRow> rows;  ///< of the records; those from `marked` on have to be marked yet
+    std::size_t pasted = 0;       ///< how many of the records, the first, came from `text`
     std::size_t marked = 0;
     std::size_t open = ~std::size_t{0};  ///< the row whose steps are shown
 };
+
+class App;
+
+/// Every word by which the page names a column, and every choice.
+std::vector<ColumnName> sheet_columns(const App& app);
+std::vector<ChoiceName> sheet_choices(const App& app);
+/// Whether a file's text is JSON, by how it begins.
+bool is_json(std::string_view text);
 
 /// What the field of a rule means; nothing where it holds no possible number.
 std::optional<double> marking_rule(std::string_view text, std::size_t rule);

@@ -120,4 +120,18 @@ void push_apart(std::vector<float>& centres, const std::vector<float>& half_size
     }
 }
 
+AxisStep round_step(double least) {
+    int power = static_cast<int>(std::floor(std::log10(least)));
+    const double scale = std::pow(10.0, power);
+    double step = 10 * scale;
+    for (const double factor : {1.0, 2.0, 5.0}) {
+        if (factor * scale >= least * (1 - 1e-9)) {
+            step = factor * scale;
+            break;
+        }
+    }
+    if (step > 9.5 * scale) ++power;
+    return {step, std::max(0, -power)};
+}
+
 }  // namespace overwater

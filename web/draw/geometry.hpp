@@ -33,4 +33,12 @@ std::vector<Point> arc(Point centre, float radius_x, float radius_y, float from,
 /// down and up can.
 void push_apart(std::vector<float>& centres, const std::vector<float>& half_sizes, float low, float high);
 
+/// A round step and the decimals its multiples need.
+struct AxisStep {
+    double step;
+    int decimals;
+};
+/// The smallest of 1, 2, 5 times a power of ten that is not below `least`, which is above zero.
+AxisStep round_step(double least);
+
 }  // namespace overwater

@@ -3,8 +3,8 @@
 #include <numeric>
 #include <utility>
 
-#include "web/draw/doubt_pictures.hpp"
 #include "core/quantity/short_sort.hpp"
+#include "web/draw/doubt_pictures.hpp"
 #include "web/draw/geometry.hpp"
 
 namespace overwater {
@@ -26,25 +26,6 @@ struct Label {
     Ink ink;
 };
 
-/// A round step and the decimals its multiples need.
-struct AxisStep {
-    double step;
-    int decimals;
-};
-AxisStep round_step(double least) {
-    int power = static_cast<int>(std::floor(std::log10(least)));
-    const double scale = std::pow(10.0, power);
-    double step = 10 * scale;
-    for (const double factor : {1.0, 2.0, 5.0}) {
-        if (factor * scale >= least * (1 - 1e-9)) {
-            step = factor * scale;
-            break;
-        }
-    }
-    if (step > 9.5 * scale) ++power;
-    return {step, std::max(0, -power)};
-}
-
 class HistogramPicture {
 public:
     HistogramPicture(const HistogramView& view, float width, float height, const TextMeasure& measure)
@@ -55,8 +36,8 @@ public:
     }
 
     Picture draw() {
-        possible_ = std::isfinite(view_.low) && std::isfinite(view_.high) && view_.low < view_.high &&
-                    !view_.counts.empty();
+        possible_ =
+            std::isfinite(view_.low) && std::isfinite(view_.high) && view_.low < view_.high && !view_.counts.empty();
         find_axis();
         find_rows();
         if (possible_) {
@@ -75,9 +56,7 @@ public:
 private:
     /// The interval goes on beyond the axis.
     bool open_end() const { return !(view_.interval_high <= right_); }
-    bool has_interval() const {
-        return std::isfinite(view_.interval_low) && view_.interval_high > view_.interval_low;
-    }
+    bool has_interval() const { return std::isfinite(view_.interval_low) && view_.interval_high > view_.interval_low; }
     static bool there(const std::optional<double>& mark) { return mark && std::isfinite(*mark); }
     bool has_curve() const {
         return std::isfinite(view_.curve_mean) && std::isfinite(view_.curve_deviation) && view_.curve_deviation > 0;
@@ -124,8 +103,7 @@ private:
         floor_ = std::max(top_ + 20, std::round(picture_.height - below));
     }
     bool interval_has_words() const {
-        return !view_.interval_low_words.empty() || !view_.interval_high_words.empty() ||
-               !view_.interval_words.empty();
+        return !view_.interval_low_words.empty() || !view_.interval_high_words.empty() || !view_.interval_words.empty();
     }
 
     double bin_width() const { return (view_.high - view_.low) / static_cast<double>(view_.counts.size()); }
@@ -144,7 +122,9 @@ private:
         if (!(highest_ > 0)) return;
         if (has_curve()) highest_ = std::max(highest_, curve_at(view_.curve_mean));
         // Edges on whole pixels, so that neighbours touch and the outline is sharp.
-        const auto edge = [&](std::size_t i) { return std::round(place(view_.low + bin_width() * static_cast<double>(i))); };
+        const auto edge = [&](std::size_t i) {
+            return std::round(place(view_.low + bin_width() * static_cast<double>(i)));
+        };
         // What lies outside the interval is left empty: told by filling, not by colour alone.
         const float shade_from = has_interval() ? std::round(held(view_.interval_low)) : 0.0f;
         const float shade_to = has_interval() && !open_end() ? std::round(held(view_.interval_high)) : picture_.width;
@@ -274,7 +254,8 @@ private:
         picture_.line({inset_, y}, {inset_ + sample, y}, Ink::text, 2, true);
         float size = size_;
         const float x = inset_ + sample + 0.5f * size_;
-        while (measure_.width(view_.curve_words, Face::regular, size) > picture_.width - x && size > smallest_text) size -= 1;
+        while (measure_.width(view_.curve_words, Face::regular, size) > picture_.width - x && size > smallest_text)
+            size -= 1;
         picture_.text({x, baseline}, view_.curve_words, Ink::soft, Face::regular, size);
     }
 

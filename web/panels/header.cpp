@@ -10,18 +10,17 @@ namespace overwater {
 namespace {
 
 constexpr float wide_header = 1000;
+constexpr float wide_gap = 4;
 
 struct Press {
     std::string_view key;
     std::string_view words;
     PageName page;
 };
-constexpr Press left_pages[] = {{"header.bench", "page.bench", PageName::bench},
-                                {"header.working", "page.working", PageName::working},
-                                {"header.how_sure", "page.how_sure", PageName::how_sure},
-                                {"header.gap", "page.gap", PageName::gap},
-                                {"header.answers", "page.answers", PageName::answers},
-                                {"header.practice", "page.practice", PageName::practice}};
+constexpr Press left_pages[] = {
+    {"header.bench", "page.bench", PageName::bench},          {"header.working", "page.working", PageName::working},
+    {"header.how_sure", "page.how_sure", PageName::how_sure}, {"header.gap", "page.gap", PageName::gap},
+    {"header.answers", "page.answers", PageName::answers},    {"header.practice", "page.practice", PageName::practice}};
 constexpr Press right_pages[] = {{"header.class", "page.class", PageName::pool},
                                  {"header.cautions", "page.cautions", PageName::cautions},
                                  {"header.conventions", "page.conventions", PageName::conventions},
@@ -34,7 +33,8 @@ constexpr Press class_pages[] = {{"class.plan", "page.plan", PageName::plan},
                                  {"class.marking", "page.marking", PageName::marking}};
 
 bool is_of_class(PageName page) {
-    return std::any_of(std::begin(class_pages), std::end(class_pages), [page](const Press& press) { return press.page == page; });
+    return std::any_of(std::begin(class_pages), std::end(class_pages),
+                       [page](const Press& press) { return press.page == page; });
 }
 
 class Header {
@@ -58,18 +58,18 @@ public:
 private:
     float place(float margin, float pad, bool wide, bool draw) {
         drawing_ = draw;
-        Flow flow(margin, pad, ui_.width() - 2 * margin, row_, wide ? 10.0f : 2.0f);
+        Flow flow(margin, pad, ui_.width() - 2 * margin, row_, wide ? wide_gap : 2.0f);
         brand(flow);
         record(flow);
         rescue(flow);
         for (const Press& press : left_pages) page(flow, press);
         const float right = ui_.width() - margin;
-        float total = width_of("header.undo") + width_of("header.redo") + 10;
-        for (const Press& press : right_pages) total += width_of(press.words) + 10;
+        float total = width_of("header.undo") + width_of("header.redo") + wide_gap;
+        for (const Press& press : right_pages) total += width_of(press.words) + wide_gap;
         const Rect next = flow.next(0);
-        if (wide && next.y == pad && next.x + total <= right + 10) {
+        if (wide && next.y == pad && next.x + total <= right + wide_gap) {
             // What belongs to the whole record stands at the right edge.
-            Flow edge(std::max(next.x, right - total), pad, total + 1, row_, 10);
+            Flow edge(std::max(next.x, right - total), pad, total + 1, row_, wide_gap);
             steps(edge);
             for (const Press& press : right_pages) page(edge, press);
         } else {
@@ -113,7 +113,8 @@ private:
         const float wide = ui_.text_width(name, name_type);
         ui_.text("header.record.name", {rect.x + 12, rect.y + row_ / 2 - 11, wide + 1, 0}, name, name_type);
         ui_.draw_text({rect.x + 22 + wide, y + 0.5f}, state, state_type);
-        const std::string spoken = app_.say(Message{"header.records"}.text("name", app_.record().name).text("state", state));
+        const std::string spoken =
+            app_.say(Message{"header.records"}.text("name", app_.record().name).text("state", state));
         if (ui_.button("header.record", box, {}, Ui::ButtonLook::plain, app_.page() == PageName::records, spoken)) {
             app_.go(PageName::records);
         }
@@ -124,7 +125,8 @@ private:
         if (!app_.unsaved()) return;
         const std::string words = app_.say("records.export");
         const Rect rect = flow.next(std::ceil(ui_.text_width(words, Type{})) + 18);
-        if (drawing_ && ui_.button("header.export", {rect.x, rect.y + 1, rect.w, row_ - 2}, words, Ui::ButtonLook::link)) {
+        if (drawing_ &&
+            ui_.button("header.export", {rect.x, rect.y + 1, rect.w, row_ - 2}, words, Ui::ButtonLook::link)) {
             app_.export_record(app_.record().id);
         }
     }
@@ -178,7 +180,8 @@ float draw_class_pages(App& app, Ui& ui, float top) {
     for (const Press& press : class_pages) {
         const std::string words = app.say(press.words);
         const float wide = std::ceil(ui.text_width(words, Type{Face::semibold, 16, Ink::text})) + 22;
-        if (ui.button(press.key, flow.next(wide), words, Ui::ButtonLook::page, app.page() == press.page)) app.go(press.page);
+        if (ui.button(press.key, flow.next(wide), words, Ui::ButtonLook::page, app.page() == press.page))
+            app.go(press.page);
     }
     ui.close();
     return flow.bottom() - top;

@@ -85,14 +85,13 @@ public:
     /// A paragraph within `box.w`; returns the height it took.
     float text(const TextView& key, const Rect& box, const TextView& words, const Type& type = {},
                Anchor anchor = Anchor::start);
-    float heading(const TextView& key, int level, const Rect& box, const TextView& words,
-                  const Type& type);
+    float heading(const TextView& key, int level, const Rect& box, const TextView& words, const Type& type);
     /// The visible name of a control.
-    void label(const TextView& key, const TextView& for_key, const Rect& box,
-               const TextView& words, const Type& type = {});
+    void label(const TextView& key, const TextView& for_key, const Rect& box, const TextView& words,
+               const Type& type = {});
     /// A result, in one line.
-    void output(const TextView& key, const Rect& box, const TextView& words, std::string name,
-                const Type& type, Anchor anchor = Anchor::start);
+    void output(const TextView& key, const Rect& box, const TextView& words, std::string name, const Type& type,
+                Anchor anchor = Anchor::start);
     /// Gives the result just added the words it says, where its drawing was made of several parts.
     void amend_value(std::string words) { nodes_.back().value = std::move(words); }
     void status(const TextView& key, std::string words);
@@ -111,7 +110,7 @@ public:
     void field(const TextView& key, const Rect& rect, const Field& field);
 
     struct Choice {
-        std::string name;  ///< accessible name, where no label is its name
+        std::string name;                                          ///< accessible name, where no label is its name
         std::vector<std::pair<std::string, std::string>> options;  ///< value and words
         std::string chosen;
         bool framed = true;  ///< a box; else only the words and a mark
@@ -120,8 +119,7 @@ public:
     };
     void select(const TextView& key, const Rect& rect, const Choice& choice);
     /// One radio button with its words, in as many lines as `rect.w` asks for; `group` is the key of the open radio group.
-    void radio(const TextView& key, const Rect& rect, const TextView& words, const std::string& value,
-               bool on);
+    void radio(const TextView& key, const Rect& rect, const TextView& words, const std::string& value, bool on);
 
     /// A box with its words; true once for each press.
     bool check_box(const TextView& key, const Rect& rect, const TextView& words, bool on);
@@ -142,8 +140,8 @@ public:
 
     enum class ButtonLook { link, plain, page, framed, off };
     /// True once for each press.
-    bool button(const TextView& key, const Rect& rect, const TextView& words,
-                ButtonLook look = ButtonLook::link, bool current = false, std::string name = {}, float size = 16);
+    bool button(const TextView& key, const Rect& rect, const TextView& words, ButtonLook look = ButtonLook::link,
+                bool current = false, std::string name = {}, float size = 16);
 
     /// The button just added opens the browser's file dialogue, which needs the person's own press.
     void opens_file() { nodes_.back().look += " opens-file"; }
@@ -162,6 +160,10 @@ public:
     /// Takes the control just added out of use; it is drawn pale by its look.
     void disable_last() { nodes_.back().disabled = true; }
 
+    /// Where the pointer is, in page coordinates; far above the page where there is none.
+    Point pointer() const {
+        return {interaction_.pointer_x, interaction_.pointer_x < 0 ? -1e6f : interaction_.pointer_y + input_.scroll_y};
+    }
     /// Whether something is in view, or no farther from it than `around`.
     bool near_view(Rect rect, float around) const {
         return visible({rect.x, rect.y - around, rect.w, rect.h + 2 * around});

@@ -1,0 +1,245 @@
+#include "web/draw/class_pictures.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "web/draw/geometry.hpp"
+
+namespace overwater {
+
+namespace {
+
+constexpr float text_size = 14;
+constexpr float dot_size = 4;
+constexpr float tallest_rows = 420;
+
+/// Numbers along one direction of a picture.
+struct Axis {
+    double low = 0;
+    double high = 1;
+    float from = 0;  ///< px of `low`
+    float to = 1;
+
+    float at(double value) const { return from + static_cast<float>((value - low) / (high - low)) * (to - from); }
+    /// A little room at both ends; never without length.
+    void give_room(double share) {
+        const double room = std::max((high - low) * share, 1e-6 * std::max(std::fabs(high), 1e-3));
+        low -= room;
+        high += room;
+    }
+    void take_in(double value) {
+        low = std::min(low, value);
+        high = std::max(high, value);
+    }
+};
+
+/// So many dots are small squares: round ones have more corners than a frame may have.
+constexpr std::size_t many_dots = 200;
+
+void dot(Picture& picture, const Point& at, bool hollow, std::size_t count) {
+    const bool many = count > many_dots;
+    const float r = many ? 1.5f : dot_size;
+    const float rounding = many ? 0 : r;
+    const Point a{at.x - r, at.y - r};
+    const Point b{at.x + r, at.y + r};
+    if (hollow) {
+        picture.framed_box(a, b, Ink::soft, 1.5f, rounding);
+    } else {
+        picture.filled_box(a, b, Ink::copper, rounding);
+    }
+}
+
+/// The numbers of an axis that lies along the bottom, with a stroke each.
+void numbers_below(Picture& picture, const ClassView& view, const Axis& axis, float y, double least_gap) {
+    const AxisStep step = round_step((axis.high - axis.low) * least_gap / static_cast<double>(axis.to - axis.from));
+    for (double value = std::ceil(axis.low / step.step) * step.step; value <= axis.high; value += step.step) {
+        const float x = std::round(axis.at(value)) + 0.5f;
+        picture.line({x, y}, {x, y + 4}, Ink::field_edge);
+        picture.text({x, y + 17}, view.number(value, step.decimals), Ink::soft, Face::regular, text_size,
+                     Anchor::middle);
+    }
+}
+
+/// The numbers of an axis that stands upright, with a thin line across the picture each.
+void numbers_beside(Picture& picture, const ClassView& view, const Axis& axis, float left, float right,
+                    double least_gap) {
+    const AxisStep step = round_step((axis.high - axis.low) * least_gap / static_cast<double>(axis.from - axis.to));
+    for (double value = std::ceil(axis.low / step.step) * step.step; value <= axis.high; value += step.step) {
+        const float y = std::round(axis.at(value)) + 0.5f;
+        picture.line({left, y}, {right, y}, std::fabs(value) < step.step / 2 ? Ink::field_edge : Ink::line);
+        picture.text({left - 6, y + 5}, view.number(value, step.decimals), Ink::soft, Face::regular, text_size,
+                     Anchor::end);
+    }
+}
+
+constexpr double litre_per_mole = 1e-3;  // m³/mol
+constexpr double millilitre = 1e-6;      // m³
+constexpr double millimole = 1e-3;       // mol
+
+}  // namespace
+
+ClassPicture draw_class_dots(const ClassView& view, float width, const TextMeasure& measure) {
+    ClassPicture out;
+    Picture& picture = out.picture;
+    picture.width = width;
+    picture.description = view.description;
+    const auto count = static_cast<float>(std::max<std::size_t>(view.dots.size(), 1));
+    const float row = std::min(20.0f, tallest_rows / count);
+    const bool named = row >= 14;
+    float names = 8;
+    for (const ClassDot& one : view.dots) {
+        if (named) names = std::max(names, measure.width(one.name, Face::regular, text_size) + 10);
+    }
+    names = std::min(names, width * 0.3f);
+    const float top = view.accepted > 0 ? 22.0f : 6.0f;
+    const float bottom = top + row * count + 4;
+    picture.height = bottom + 40;
+    if (view.dots.empty()) return out;
+
+    const Summary& ratios = view.set->ratios;
+    Axis axis;
+    axis.low = axis.high = view.dots[0].ratio;
+    // Whiskers may leave the picture; what decides its range are the dots and the accepted value.
+    for (const ClassDot& one : view.dots) axis.take_in(one.ratio);
+    if (view.accepted > 0) axis.take_in(view.accepted);
+    axis.give_room(0.08);
+    axis.from = names;
+    axis.to = width - 8;
+    const auto inside = [&](double value) { return std::clamp(axis.at(value), axis.from, axis.to); };
+    if (ratios.half_width > 0) {
+        picture.filled_box({inside((ratios.mean - ratios.half_width) / litre_per_mole), top},
+                           {inside((ratios.mean + ratios.half_width) / litre_per_mole), bottom}, Ink::band);
+    }
+    if (view.accepted > 0) {
+        const float x = std::round(axis.at(view.accepted));
+        picture.line({x, top - 4}, {x, bottom}, Ink::text, 2);
+        const float half = measure.width(view.accepted_words, Face::regular, text_size) / 2;
+        picture.text({std::clamp(x, half, std::max(half, width - half)), top - 8}, view.accepted_words, Ink::text,
+                     Face::regular, text_size, Anchor::middle);
+    }
+    picture.line({names, bottom + 0.5f}, {width, bottom + 0.5f}, Ink::field_edge);
+    numbers_below(picture, view, axis, bottom, 64);
+    picture.text({width - 8, bottom + 34}, view.ratio_words, Ink::soft, Face::regular, text_size, Anchor::end);
+    for (std::size_t i = 0; i < view.dots.size(); ++i) {
+        const ClassDot& one = view.dots[i];
+        const Point at{axis.at(one.ratio), top + row * (static_cast<float>(i) + 0.5f)};
+        out.places.push_back(at);
+        if (named) picture.text({0, at.y + 5}, one.name, Ink::soft, Face::regular, text_size);
+        if (one.half_width > 0) {
+            picture.line({inside(one.ratio - one.half_width), at.y}, {inside(one.ratio + one.half_width), at.y},
+                         one.left_out ? Ink::line : Ink::vapour_bar, std::min(2.0f, row));
+        }
+        dot(picture, at, one.left_out, view.dots.size());
+    }
+    return out;
+}
+
+ClassPicture draw_class_lines(const ClassView& view, float width, float height, const TextMeasure& measure) {
+    ClassPicture out;
+    Picture& picture = out.picture;
+    picture.width = width;
+    picture.height = height;
+    picture.description = view.description;
+    if (view.dots.empty()) return out;
+    const ClassSet& set = *view.set;
+    const double slope = set.origin.slope / litre_per_mole;  // mL/mmol is L/mol
+
+    Axis x;
+    Axis y;
+    Axis rest;
+    x.high = y.high = rest.low = rest.high = 0;
+    for (const ClassDot& one : view.dots) {
+        x.take_in(one.amount);
+        y.take_in(one.volume);
+        if (!one.left_out) rest.take_in(one.volume - slope * one.amount);
+    }
+    x.high *= 1.06;
+    y.high *= 1.06;
+    if (set.free) y.take_in(set.free->intercept / millilitre);
+    rest.give_room(0.15);
+    const float left = 46;
+    const float right = width - 8;
+    const auto wide = [&](const std::string& words) { return 46 + measure.width(words, Face::regular, text_size); };
+    const bool one_row = !set.free || wide(view.origin_words) + wide(view.free_words) <= width;
+    const float legend = one_row ? 40.0f : 60.0f;
+    const float below = std::round((height - legend - 24) * 0.7f);
+    x.from = left;
+    x.to = right;
+    y.from = below;
+    y.to = legend + 10;
+    rest.from = height - 40;
+    rest.to = below + 34;
+
+    numbers_beside(picture, view, y, left, right, 34);
+    numbers_beside(picture, view, rest, left, right, 26);
+    numbers_below(picture, view, x, height - 38, 56);
+    picture.line({left, y.to}, {left, below}, Ink::field_edge);
+    picture.line({left, rest.to}, {left, height - 38}, Ink::field_edge);
+    picture.text({0, legend}, view.volume_words, Ink::soft, Face::regular, text_size);
+    picture.text({0, below + 24}, view.residual_words, Ink::soft, Face::regular, text_size);
+    picture.text({right, height - 4}, view.amount_words, Ink::soft, Face::regular, text_size, Anchor::end);
+
+    constexpr int steps = 24;
+    const auto amount_at = [&](int i) { return x.high * i / steps; };
+    if (set.origin.count > 1) {
+        std::vector<Point> band;
+        for (int i = 0; i <= steps; ++i) {
+            const double n = amount_at(i);
+            band.push_back({x.at(n), y.at(slope * n + band_at(set.origin, n * millimole) / millilitre)});
+        }
+        for (int i = steps; i >= 0; --i) {
+            const double n = amount_at(i);
+            band.push_back({x.at(n), y.at(slope * n - band_at(set.origin, n * millimole) / millilitre)});
+        }
+        picture.area(std::move(band), Ink::band);
+    }
+    picture.line({x.at(0), y.at(0)}, {x.at(x.high), y.at(slope * x.high)}, Ink::copper, 2);
+    if (set.free) {
+        for (const double side : {-1.0, 0.0, 1.0}) {
+            std::vector<Point> points;
+            for (int i = 0; i <= steps; ++i) {
+                const double n = amount_at(i) * millimole;
+                const double value = set.free->intercept + set.free->slope * n + side * band_at(*set.free, n);
+                points.push_back({x.at(amount_at(i)), std::clamp(y.at(value / millilitre), y.to - 6, y.from + 6)});
+            }
+            picture.polyline(std::move(points), Ink::liquid_edge, side == 0.0 ? 1.8f : 1.0f, side != 0.0);
+        }
+    }
+
+    const auto explain = [&](Point at, const std::string& words, Ink ink) {
+        picture.line({at.x, at.y}, {at.x + 22, at.y}, ink, 2);
+        picture.text({at.x + 28, at.y + 5}, words, Ink::text, Face::regular, text_size);
+    };
+    explain({0, 11}, view.origin_words, Ink::copper);
+    if (set.free)
+        explain(one_row ? Point{wide(view.origin_words), 11} : Point{0, 31}, view.free_words, Ink::liquid_edge);
+
+    for (const ClassDot& one : view.dots) {
+        const Point place{x.at(one.amount), y.at(one.volume)};
+        out.places.push_back(place);
+        dot(picture, place, one.left_out, view.dots.size());
+        const float off = std::clamp(rest.at(one.volume - slope * one.amount), rest.to - 4, rest.from + 4);
+        dot(picture, {place.x, off}, one.left_out, view.dots.size());
+    }
+    return out;
+}
+
+void ring(Picture& picture, Point at) {
+    const float r = dot_size + 4;
+    picture.framed_box({at.x - r, at.y - r}, {at.x + r, at.y + r}, Ink::text, 2, r);
+}
+
+std::size_t dot_near(const std::vector<Point>& places, Point at) {
+    std::size_t nearest = ~std::size_t{0};
+    float best = 14 * 14;
+    for (std::size_t i = 0; i < places.size(); ++i) {
+        const float x = places[i].x - at.x;
+        const float y = places[i].y - at.y;
+        if (x * x + y * y > best) continue;
+        best = x * x + y * y;
+        nearest = i;
+    }
+    return nearest;
+}
+
+}  // namespace overwater

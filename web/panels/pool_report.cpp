@@ -1,0 +1,59 @@
+// The class report, for printing: what the class comes to, its pictures, every group, whoever was left out and why.
+
+#include "web/app/app.hpp"
+#include "web/app/html_page.hpp"
+#include "web/browser/platform.hpp"
+#include "web/draw/svg_painter.hpp"
+#include "web/panels/panels.hpp"
+#include "web/panels/pool_words.hpp"
+
+namespace overwater {
+
+namespace {
+
+constexpr float picture_width = 640;
+constexpr float picture_height = 380;
+
+void add_row(HtmlPage& page, const char* cell, const std::vector<std::string>& cells) {
+    page.add("<tr>");
+    for (const std::string& words : cells) page.element(cell, words);
+    page.add("</tr>");
+}
+
+}  // namespace
+
+void App::print_class_report() {
+    HtmlPage page(language_.tag(), say("pool.report"), Paper::portrait);
+    page.element("p", pool_sentence(*this));
+    if (pool_.states_differ) page.element("p", say("pool.states_differ"));
+    page.add("<ul>");
+    for (const std::string& words : pattern_sentences(*this)) page.element("li", words);
+    page.add("</ul>");
+    if (!pool_.set.points.empty()) {
+        const ClassView view = class_view(*this);
+        const Theme& light = theme(ThemeName::light);
+        page.add(
+            to_markup(svg_of(draw_class_lines(view, picture_width, picture_height, ui_->measure()).picture, light)));
+        page.add(to_markup(svg_of(draw_class_dots(view, picture_width, ui_->measure()).picture, light)));
+        page.element("h2", say("pool.numbers"));
+        page.add("<table><thead>");
+        add_row(page, "th", {say("pool.number"), say("pool.value"), say("pool.note")});
+        page.add("</thead><tbody>");
+        for (const PoolNumber& row : pool_numbers(*this)) add_row(page, "td", {row.name, row.value, row.note});
+        page.add("</tbody></table>");
+    }
+    page.element("h2", say("pool.list"));
+    page.add("<table>");
+    bool head = true;
+    for (const std::vector<std::string>& row : pool_table(*this)) {
+        if (head) page.add("<thead>");
+        add_row(page, head ? "th" : "td", row);
+        if (head) page.add("</thead><tbody>");
+        head = false;
+    }
+    page.add("</tbody></table>");
+    page.element("p", say("pool.caution"));
+    platform::print_html(page.finished());
+}
+
+}  // namespace overwater
