@@ -138,7 +138,7 @@ private:
                           std::to_string(++number) + ".\u00a0" + app_.say("field." + std::string(name_of(field))));
             for (int run = 0; run < runs; ++run) html_.element("td", {});
             const UnitId unit = read_entry(field, sheet_.bench.at(field)).unit;
-            html_.element("td", is_choice(field) ? std::string_view() : info(unit).symbol);
+            html_.element("td", is_choice(field) ? std::string_view("–") : info(unit).symbol);
             html_.element("td", is_choice(field) ? options(field) : division(field, unit));
             html_.add("</tr>");
         }
@@ -146,11 +146,12 @@ private:
     }
 
     std::string options(Field field) const {
-        std::vector<std::string> words;
+        std::string words;
         for (const std::string_view value : choices_of(field)) {
-            words.push_back(app_.say("choice." + std::string(name_of(field)) + '.' + std::string(value)));
+            if (!words.empty()) words += '/';
+            words += app_.say("choice." + std::string(name_of(field)) + '.' + std::string(value));
         }
-        return app_.language().list(words);
+        return words;
     }
 
     /// As fine as the instrument chosen or assumed is read.

@@ -16,12 +16,12 @@ namespace overwater {
 namespace {
 
 constexpr Type small{Face::regular, 14, Ink::soft};
-constexpr Type large{Face::semibold, 26, Ink::text};
+constexpr Type large{Face::semibold, 24, Ink::text};
 
 /// What the outputs are called where one of them has no amount.
 constexpr std::array<const char*, plan_output_count> output_keys{
-    "plan.output.window", "plan.output.ribbon", "plan.output.gas",   "plan.output.reading",   "plan.output.overflow",
-    "plan.output.acid",   "plan.output.doubt",  "plan.output.class", "plan.output.class_acid"};
+    "plan.output.window", "field.ribbon_length", "output.gas_volume", "field.scale_reading",   "plan.output.overflow",
+    "field.acid",         "plan.output.doubt",   "plan.output.class", "plan.output.class_acid"};
 
 /// Sentences that ask for a change.
 bool is_warning(std::string_view key) {
@@ -60,21 +60,21 @@ private:
     /// The few numbers that are looked for first.
     void amounts() {
         if (!plan_.has(PlanOutput::gas)) return;
-        Flow flow(area_.x, y_, area_.w, 58, 30);
+        Flow flow(area_.x, y_, area_.w, 58, 24);
         const std::string& from = sheet_.bench.at(Field::mass_from).text;
         const PlanPoint& chosen = plan_.chosen;
         // As balance or ruler will show it.
         std::string mass = reading_words(app_, plan_.expected_sheet, Field::mass_of_metal);
         if (from == "ribbon") mass = reading_words(app_, plan_.expected_sheet, Field::ribbon_length);
         if (mass.empty() || from == "by_difference") mass = figures(chosen.mass, UnitId::gram, 3);
-        amount(flow, "plan.amount.mass", "plan.amount.mass", mass);
-        amount(flow, "plan.amount.gas", "plan.amount.gas", decimals(chosen.gas_volume, UnitId::millilitre, 1));
+        amount(flow, "plan.amount.mass", "field.mass_of_metal", mass);
+        amount(flow, "plan.amount.gas", "output.gas_volume", decimals(chosen.gas_volume, UnitId::millilitre, 1));
         if (plan_.has(PlanOutput::scale_reading)) {
-            amount(flow, "plan.amount.reading", "plan.amount.reading",
+            amount(flow, "plan.amount.reading", "field.scale_reading",
                    reading_words(app_, plan_.expected_sheet, Field::scale_reading));
         }
         if (plan_.has(PlanOutput::acid)) {
-            amount(flow, "plan.amount.acid", "plan.amount.acid",
+            amount(flow, "plan.amount.acid", "field.acid",
                    app_.say(Message{"plan.amount.acid_of"}
                                 .figures("volume", plan_.acid.volume, UnitId::millilitre, 3)
                                 .figures("strength", plan_.acid.concentration, UnitId::mole_per_litre, 2)));
@@ -132,10 +132,9 @@ private:
 
     /// The mass window and what is chosen of it, side by side.
     void window() {
-        const bool any = plan_.has(PlanOutput::mass_window);
-        if (!any) return;
+        if (!plan_.has(PlanOutput::mass_window)) return;
         std::vector<const PlanPoint*> points;
-        std::vector<std::string> columns{std::string(app_.say("plan.column.fill"))};
+        std::vector<std::string> columns{app_.say(label_of(PlanField::share))};
         for (const PlanPoint& point : plan_.window) {
             points.push_back(&point);
             columns.push_back(decimals(point.share, UnitId::percent, 0));
@@ -147,28 +146,30 @@ private:
         Element table = table_of(app_.say("plan.output.window"), columns);
         Element body = Element::named("tbody");
         const float top = y_;
+        const float size = area_.w < 380 ? 13.0f : 15.0f;
         name_width_ = std::min(150.0f, area_.w * 0.3f);
-        line(columns[0], {columns.begin() + 1, columns.end()}, {Face::semibold, 14, Ink::soft});
-        const auto row = [&](const char* words, const auto& cell) {
+        line(columns[0], {columns.begin() + 1, columns.end()}, {Face::semibold, size - 1, Ink::soft});
+        for (int row = 0; row < 4; ++row) {
+            if (row == 1 && !plan_.has(PlanOutput::ribbon_window)) continue;
+            constexpr std::array<const char*, 4> names{"field.mass_of_metal", "field.ribbon_length",
+                                                       "output.gas_volume", "field.scale_reading"};
             std::vector<std::string> cells;
-            for (const PlanPoint* point : points) cells.push_back(cell(*point));
-            const std::string name = app_.say(words);
-            line(name, cells, {Face::semibold, 15, Ink::text});
+            for (const PlanPoint* point : points) cells.push_back(cell(*point, row));
+            const std::string name = app_.say(names[static_cast<std::size_t>(row)]);
+            line(name, cells, {Face::semibold, size, Ink::text});
             body.add(table_row(name, cells));
-        };
-        row("plan.row.mass", [this](const PlanPoint& p) { return figures(p.mass, UnitId::gram, 3); });
-        if (plan_.has(PlanOutput::ribbon_window)) {
-            row("plan.row.ribbon",
-                [this](const PlanPoint& p) { return decimals(p.ribbon_length, UnitId::centimetre, 1); });
         }
-        row("plan.row.gas", [this](const PlanPoint& p) { return decimals(p.gas_volume, UnitId::millilitre, 1); });
-        row("plan.row.reading", [this](const PlanPoint& p) {
-            const bool beyond = &p == &plan_.chosen && !plan_.has(PlanOutput::scale_reading);
-            return beyond ? std::string("–") : decimals(p.scale_reading, UnitId::millilitre, 1);
-        });
         table.add(std::move(body));
         ui_.table("plan.table", {area_.x, top, area_.w, y_ - top}, std::move(table));
         y_ += 8;
+    }
+
+    std::string cell(const PlanPoint& point, int row) const {
+        if (row == 0) return figures(point.mass, UnitId::gram, 3);
+        if (row == 1) return decimals(point.ribbon_length, UnitId::centimetre, 1);
+        if (row == 2) return decimals(point.gas_volume, UnitId::millilitre, 1);
+        if (&point == &plan_.chosen && !plan_.has(PlanOutput::scale_reading)) return "–";
+        return decimals(point.scale_reading, UnitId::millilitre, 1);
     }
 
     void line(const std::string& name, const std::vector<std::string>& cells, const Type& type) {
