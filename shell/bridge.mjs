@@ -6,7 +6,7 @@
 export const kind = Object.freeze({
     click: 1, input: 2, change: 3, focus: 4, blur: 5, key: 6, pointerMove: 7, pointerLeave: 8, pointerDown: 9,
     pointerUp: 10, resize: 11, scroll: 12, media: 13, visibility: 14, storage: 15, file: 16, timer: 17, undo: 18,
-    redo: 19, compositionStart: 22, compositionEnd: 23, fragment: 24, update: 26,
+    redo: 19, contextLost: 20, contextRestored: 21, compositionStart: 22, compositionEnd: 23, fragment: 24, update: 26,
 });
 
 /**
@@ -16,14 +16,16 @@ export const kind = Object.freeze({
 export function createBridge(module, broken) {
     /** @type {Array<[number, string, string, number, number, number]>} */
     const waiting = [];
+    const encoder = new TextEncoder();
     let running = false;
     let stopped = false;
 
     /** @param {string} text */
     function memoryOf(text) {
-        const bytes = module.lengthBytesUTF8(text) + 1;
-        const pointer = module._ow_allocate(bytes);
-        module.stringToUTF8(text, pointer, bytes);
+        const bytes = encoder.encode(text);
+        const pointer = module._ow_allocate(bytes.length + 1);
+        module.HEAPU8.set(bytes, pointer);
+        module.HEAPU8[pointer + bytes.length] = 0;
         return pointer;
     }
 

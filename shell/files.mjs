@@ -33,7 +33,8 @@ export function printHtml(html) {
     view.document.close();
     // An adopted sheet is no inline style.
     const sheet = new view.CSSStyleSheet();
-    sheet.replaceSync(`@page { size: ${view.document.body.className}; margin: 12mm } body { font: 9pt/1.3 sans-serif; margin: 0 }
+    sheet.replaceSync(`article { break-after: page } article:last-child { break-after: auto } article td { height: 7mm } article td:empty { width: 32mm }
+        @page { size: ${view.document.body.className}; margin: 12mm } body { font: 9pt/1.3 sans-serif; margin: 0 }
         h1 { font-size: 14pt } h2 { font-size: 11pt; margin: 12pt 0 4pt; break-after: avoid } h3 { font-size: 16pt; margin: 0 }
         p, ul, ol { margin: 3pt 0 } li { break-inside: avoid; margin: 3pt 0 } small { display: block; color: #444 }
         table { border-collapse: collapse; width: 100% } th, td { border: 1px solid #888; padding: 2px 4px; text-align: left;

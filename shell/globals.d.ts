@@ -4,7 +4,10 @@
 declare const mergeInto: (library: object, functions: object) => void;
 declare const LibraryManager: { library: object };
 declare const UTF8ToString: (pointer: number, bytes?: number) => string;
-declare const stringToNewUTF8: (text: string) => number;
+declare const HEAPU8: Uint8Array;
+declare const HEAPF32: Float32Array;
+declare const newText: (text: string) => number;
+declare const _malloc: (bytes: number) => number;
 declare const Module: { overwater: any };
 
 /** Made by the linker from the C++ (overwater.js). */

@@ -8,6 +8,7 @@ import { createFrames } from './frames.mjs';
 import { listenToMedia, listenToPrinting, mediaBits } from './media.mjs';
 import { createMirror } from './mirror.mjs';
 import { forgetOffline, keepOffline, takeUpdate } from './offline.mjs';
+import { createPainter } from './painter.mjs';
 import { startProgram } from './program.mjs';
 import { listenToStorage, storeGet, storeList, storePut, storeRemove } from './storage.mjs';
 
@@ -55,6 +56,7 @@ async function start() {
     const timers = new Map();
     Object.assign(host, {
         wake,
+        painter: createPainter(part('canvas'), send),
         /** @param {string} json */
         patchMirror(json) {
             const lost = mirror.apply(json);

@@ -3,10 +3,18 @@
 // given to the module as `overwater` (host.mjs). Texts come as UTF-8 pointer and length, and go as new memory.
 
 mergeInto(LibraryManager.library, {
-    ow_store_get__deps: ['$stringToNewUTF8'],
+    $newText__deps: ['malloc'],
+    $newText: function (/** @type {string} */ text) {
+        var bytes = new TextEncoder().encode(text);
+        var at = _malloc(bytes.length + 1);
+        HEAPU8.set(bytes, at);
+        HEAPU8[at + bytes.length] = 0;
+        return at;
+    },
+    ow_store_get__deps: ['$newText'],
     ow_store_get: function (/** @type {number} */ key, /** @type {number} */ bytes) {
         var text = Module['overwater'].storeGet(UTF8ToString(key, bytes));
-        return text === null ? 0 : stringToNewUTF8(text);
+        return text === null ? 0 : newText(text);
     },
     ow_store_put: function (/** @type {number} */ key, /** @type {number} */ keyBytes, /** @type {number} */ text, /** @type {number} */ textBytes) {
         return Module['overwater'].storePut(UTF8ToString(key, keyBytes), UTF8ToString(text, textBytes));
@@ -14,9 +22,9 @@ mergeInto(LibraryManager.library, {
     ow_store_remove: function (/** @type {number} */ key, /** @type {number} */ bytes) {
         Module['overwater'].storeRemove(UTF8ToString(key, bytes));
     },
-    ow_store_list__deps: ['$stringToNewUTF8'],
+    ow_store_list__deps: ['$newText'],
     ow_store_list: function (/** @type {number} */ prefix, /** @type {number} */ bytes) {
-        return stringToNewUTF8(Module['overwater'].storeList(UTF8ToString(prefix, bytes)).join('\n'));
+        return newText(Module['overwater'].storeList(UTF8ToString(prefix, bytes)).join('\n'));
     },
     ow_save_file: function (/** @type {number} */ name, /** @type {number} */ nameBytes, /** @type {number} */ type, /** @type {number} */ typeBytes,
                             /** @type {number} */ text, /** @type {number} */ textBytes) {
@@ -39,15 +47,25 @@ mergeInto(LibraryManager.library, {
     ow_start_timer: function (/** @type {number} */ name, /** @type {number} */ bytes, /** @type {number} */ milliseconds) {
         Module['overwater'].startTimer(UTF8ToString(name, bytes), milliseconds);
     },
-    ow_iso_time__deps: ['$stringToNewUTF8'],
-    ow_iso_time: function () { return stringToNewUTF8(Module['overwater'].isoTime()); },
+    ow_iso_time__deps: ['$newText'],
+    ow_iso_time: function () { return newText(Module['overwater'].isoTime()); },
     ow_random: function () { return Module['overwater'].random(); },
-    ow_language__deps: ['$stringToNewUTF8'],
-    ow_language: function () { return stringToNewUTF8(Module['overwater'].language()); },
+    ow_language__deps: ['$newText'],
+    ow_language: function () { return newText(Module['overwater'].language()); },
     ow_media: function () { return Module['overwater'].media(); },
-    ow_fragment__deps: ['$stringToNewUTF8'],
-    ow_fragment: function () { return stringToNewUTF8(Module['overwater'].fragment()); },
+    ow_fragment__deps: ['$newText'],
+    ow_fragment: function () { return newText(Module['overwater'].fragment()); },
     ow_forget_fragment: function () { Module['overwater'].forgetFragment(); },
+    ow_paint_start: function () { return Module['overwater'].painter.start() ? 1 : 0; },
+    ow_paint_texture: function (/** @type {number} */ id, /** @type {number} */ width, /** @type {number} */ height, /** @type {number} */ pixels) {
+        Module['overwater'].painter.texture(id, width, height, HEAPU8.subarray(pixels, pixels + 4 * width * height));
+    },
+    ow_paint_drop_texture: function (/** @type {number} */ id) { Module['overwater'].painter.dropTexture(id); },
+    ow_paint: function (/** @type {number} */ page, /** @type {number} */ vertices, /** @type {number} */ vertexBytes,
+                        /** @type {number} */ indices, /** @type {number} */ indexBytes, /** @type {number} */ commands, /** @type {number} */ numbers) {
+        Module['overwater'].painter.paint(HEAPF32.subarray(page >> 2, (page >> 2) + 5), HEAPU8.subarray(vertices, vertices + vertexBytes),
+            HEAPU8.subarray(indices, indices + indexBytes), HEAPF32.subarray(commands >> 2, (commands >> 2) + numbers));
+    },
     ow_take_update: function () { Module['overwater'].takeUpdate(); },
     ow_forget_offline: function () { Module['overwater'].forgetOffline(); },
 });

@@ -318,6 +318,7 @@ def families(sources):
                                      ("slip.", sources.names("slip_table"), True),
                                      ("slip.mean.", sources.names("mean_slip_names")[1:], True),
                                      ("nudge.", asked_steps(sources), True),
+                                     ("plan.form.", sources.names("metal_form_names"), True),
                                      ("marking.rule.", sources.names("marking_rule_names"), True),
                                      ("doubt.kind.", sources.names("doubt_kind_names"), False),
                                      ("hint.", fields + ["start"], False), ("step.", outputs, False)):

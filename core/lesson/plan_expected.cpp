@@ -14,23 +14,22 @@ bool blank(const Entries& entries, Field field) {
     return read_entry(field, entries.at(field)).number.state == NumberText::State::blank;
 }
 
-/// Half-width of the instrument that is chosen for a field, else of the one assumed, in the base of its measure. Of a
-/// balance the first of the list is assumed: to 0.001 g.
-double half_width(const Entries& entries, Field field) {
+}  // namespace
+
+double half_width_of(const Entries& entries, Field field) {
     const Instrument* chosen = instrument_by_key(field, entries.at(field).instrument);
     if (chosen != nullptr) return chosen->reading;
     const double capacity = read_entry(Field::tube_capacity, entries.at(Field::tube_capacity)).base;
     if (const Instrument* assumed = assumed_instrument(field, capacity)) return assumed->reading;
+    // Of balances none is assumed by name; the first of the list weighs to 0.001 g.
     return instruments_for(field).front().reading;
 }
-
-}  // namespace
 
 void write_reading(Entries& entries, Field field, double base, int more_decimals) {
     Entry& entry = entries.edit(field);
     const Reading before = read_entry(field, entry);
     const UnitId unit = info(before.unit).measure == info(field).measure ? before.unit : info(field).usual_unit;
-    const double half = difference_from_base(half_width(entries, field), unit);
+    const double half = difference_from_base(half_width_of(entries, field), unit);
     // A doubt typed behind the reading is its own; it goes into the box for it.
     if (entry.plus_minus.empty() && before.doubt.half_width) {
         entry.plus_minus =
@@ -47,7 +46,7 @@ namespace {
 void refine(Entries& entries, Field field) {
     const Reading typed = read_entry(field, entries.at(field));
     if (!typed.there) return;
-    const double half = half_width(entries, field);
+    const double half = half_width_of(entries, field);
     if (difference_to_base(std::pow(10.0, typed.last_place), typed.unit) > half)
         write_reading(entries, field, typed.base);
 }

@@ -24,6 +24,9 @@ struct NotTyped {
 };
 Entries as_read(const Entries& bench, const PlanPoint& point, const Conventions& conventions, NotTyped not_typed);
 
+/// Half-width of the instrument that is chosen for a field, else of the one assumed, in the base of its measure.
+double half_width_of(const Entries& entries, Field field);
+
 /// `base` as the instrument of `field` on this sheet shows it, with so many decimals more.
 void write_reading(Entries& entries, Field field, double base, int more_decimals = 0);
 

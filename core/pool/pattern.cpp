@@ -19,7 +19,7 @@ struct Factor {
     double factor;
     const char* key;
 };
-constexpr std::array factors{Factor{0.5, "suspects.two"},        Factor{2, "suspects.two"},
+constexpr std::array factors{Factor{0.5, "suspects.two"},         Factor{2, "suspects.two"},
                              Factor{25.4, "suspects.inches"},     Factor{1 / 25.4, "suspects.inches"},
                              Factor{7.5006, "suspects.torr_kpa"}, Factor{1 / 7.5006, "suspects.torr_kpa"},
                              Factor{760, "suspects.torr_atm"},    Factor{1.0 / 760, "suspects.torr_atm"},
@@ -114,7 +114,8 @@ private:
 
     /// The same number of millilitres in every run.
     bool offset() {
-        if (!(set_.intercept_half_width > 0) || std::fabs(set_.intercept_in_tube) <= set_.intercept_half_width) return false;
+        if (!(set_.intercept_half_width > 0) || std::fabs(set_.intercept_in_tube) <= set_.intercept_half_width)
+            return false;
         say(Message{set_.intercept_in_tube < 0 ? "pattern.short_by" : "pattern.too_much_by"}
                 .figures("volume", std::fabs(set_.intercept_in_tube), UnitId::millilitre, 2)
                 .figures("half_width", set_.intercept_half_width, UnitId::millilitre, 2),
@@ -130,26 +131,30 @@ private:
                                        [&](const Band& one) { return percent >= one.low && percent <= one.high; });
         const char* key = band != bands.end() ? band->key : percent > 0 ? "suspects.all_high" : "suspects.all_low";
         say(Message{percent > 0 ? "pattern.all_high" : "pattern.all_low"}.figures("percent", std::fabs(percent) / 100,
-                                                                                   UnitId::percent, 2),
+                                                                                  UnitId::percent, 2),
             key);
     }
 
     /// Small samples scatter more: what is lost or misread is the same for all, so it weighs more in them.
     void scatter() {
-        std::vector<std::size_t> order(n_);
-        for (std::size_t i = 0; i < n_; ++i) order[i] = i;
-        std::sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return point(a).amount < point(b).amount; });
         const std::size_t half = n_ / 2;
         if (half < fewest_in_half) return;
-        const auto deviation = [&](std::size_t from, std::size_t to) {
+        std::vector<double> amounts;
+        for (const ClassPoint& one : set_.points) amounts.push_back(one.amount);
+        std::sort(amounts.data(), amounts.data() + n_);
+        // Equal amounts belong to both halves, so that a class of one amount has no small samples.
+        const auto deviation = [&](double from, double to) {
             std::vector<double> ratios;
-            for (std::size_t i = from; i < to; ++i) ratios.push_back(point(order[i]).ratio);
+            for (const ClassPoint& one : set_.points) {
+                if (one.amount >= from && one.amount <= to) ratios.push_back(one.ratio);
+            }
             return summary_of(ratios).deviation;
         };
-        const double small = deviation(0, half);
-        const double large = deviation(n_ - half, n_);
+        const double small = deviation(amounts.front(), amounts[half - 1]);
+        const double large = deviation(amounts[n_ - half], amounts.back());
         if (large > 0 && small > scatter_ratio * large) {
-            say(Message{"pattern.small_scatter"}.figures("times", small / large, UnitId::none, 2), "suspects.small_scatter");
+            say(Message{"pattern.small_scatter"}.figures("times", small / large, UnitId::none, 2),
+                "suspects.small_scatter");
         }
     }
 

@@ -11,10 +11,11 @@ namespace {
 
 double median_of(std::span<const double> values) {
     std::vector<double> sorted(values.begin(), values.end());
-    std::nth_element(sorted.begin(), sorted.begin() + static_cast<std::ptrdiff_t>(sorted.size() / 2), sorted.end());
-    const double upper = sorted[sorted.size() / 2];
+    double* const middle = sorted.data() + sorted.size() / 2;
+    std::nth_element(sorted.data(), middle, sorted.data() + sorted.size());
+    const double upper = *middle;
     if (sorted.size() % 2 == 1) return upper;
-    const double lower = *std::max_element(sorted.begin(), sorted.begin() + static_cast<std::ptrdiff_t>(sorted.size() / 2));
+    const double lower = *std::max_element(sorted.data(), middle);
     return lower + (upper - lower) / 2;
 }
 

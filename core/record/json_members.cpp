@@ -54,6 +54,17 @@ struct Tree {
 
 }  // namespace
 
+std::optional<double> version_of(const Json& json, std::string_view format) {
+    if (!json.is_object()) return std::nullopt;
+    const auto name = json.find("overwater");
+    const auto version = json.find("version");
+    if (name == json.end() || !name->is_string() || *name->get_ptr<const std::string*>() != format) return std::nullopt;
+    if (version == json.end() || !version->is_number()) return std::nullopt;
+    const double number = version->get<double>();
+    if (!(number >= 1) || number != std::floor(number)) return std::nullopt;
+    return number;
+}
+
 std::string JsonPlace::text() const {
     std::string out = outer ? outer->text() : std::string{};
     if (index >= 0) return out + "[" + std::to_string(index) + "]";

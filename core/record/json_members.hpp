@@ -19,6 +19,9 @@ using Json = nlohmann::ordered_json;
 /// Parses a text that `refuse_text` let pass.
 std::optional<Json> parsed(std::string_view text);
 
+/// The version of a text that says `"overwater": format`; nothing if it is none.
+std::optional<double> version_of(const Json& json, std::string_view format);
+
 /// Where a value stands, as `runs[0].entries.barometer`. Each level lives on the stack of whoever reads it; the text is
 /// made only for a complaint.
 struct JsonPlace {

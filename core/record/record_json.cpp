@@ -13,20 +13,6 @@ namespace {
 
 constexpr std::string_view format_name = "record";
 
-/// The version of a record; nothing if this is none.
-std::optional<double> version_of(const Json& json) {
-    if (!json.is_object()) return std::nullopt;
-    const auto name = json.find("overwater");
-    const auto version = json.find("version");
-    if (name == json.end() || !name->is_string() || *name->get_ptr<const std::string*>() != format_name) {
-        return std::nullopt;
-    }
-    if (version == json.end() || !version->is_number()) return std::nullopt;
-    const double number = version->get<double>();
-    if (!(number >= 1) || number != std::floor(number)) return std::nullopt;
-    return number;
-}
-
 void read_run(const Json& object, const JsonPlace& place, Complaints& complaints, Run& into) {
     JsonMembers members(object, place, complaints);
     members.text("name", into.name);
@@ -149,7 +135,7 @@ Record read_members(const Json& object, Complaints& complaints) {
 
 LoadResult read_record(Json json) {
     LoadResult result;
-    const auto version = version_of(json);
+    const auto version = version_of(json, format_name);
     if (!version) {
         result.problem = Message{"import.not_a_record"};
         return result;

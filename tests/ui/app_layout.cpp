@@ -396,6 +396,29 @@ constexpr State states[] = {
          desk.press("marking.read");
          desk.press("marking.sheet.1.open");
      }},
+    {"a plan with everything said",
+     [](Desk& desk) {
+         desk.press("header.class");
+         desk.press("class.plan");
+         const std::pair<std::string, std::string> texts[] = {
+             {"plan.bench.mass_per_metre", "1.02"}, {"plan.bench.acid_concentration", "6.0"}, {"plan.groups", "12"},
+             {"plan.runs", "2"}, {"plan.share", "0.5"}, {"plan.mouth_space", "-1"},
+             {"plan.bench.height_above_sea_level", "4000"}};
+         for (const auto& [key, text] : texts) enter(desk, key, text);
+         desk.choose("plan.consent", "true");
+         desk.choose("plan.bench.mass_from", "ribbon");
+         enter(desk, "plan.bench.ribbon_length", "4.2");
+     }},
+    {"a plan that waits and refuses",
+     [](Desk& desk) {
+         desk.press("header.class");
+         desk.press("class.plan");
+         for (const char* key : {"plan.bench.temperature", "plan.spare", "plan.excess", "plan.least_share"}) {
+             enter(desk, key, "a lot");
+         }
+         desk.choose("plan.bench.metal", "lithium");
+         desk.choose("plan.bench.acid", "sulfuric");
+     }},
     {"records with a long name",
      [](Desk& desk) {
          desk.press("header.record");

@@ -31,7 +31,7 @@ if(OVERWATER_WEB)
         message(FATAL_ERROR "Dear ImGui is missing; what to do stands above.")
     endif()
     add_library(overwater_imgui STATIC "${imgui}/imgui.cpp" "${imgui}/imgui_draw.cpp")
-    target_include_directories(overwater_imgui SYSTEM PUBLIC "${imgui}" "${imgui}/backends")
+    target_include_directories(overwater_imgui SYSTEM PUBLIC "${imgui}")
     target_compile_definitions(overwater_imgui PUBLIC
         IMGUI_DISABLE_OBSOLETE_FUNCTIONS IMGUI_DISABLE_FILE_FUNCTIONS IMGUI_DISABLE_DEMO_WINDOWS
         IMGUI_DISABLE_DEBUG_TOOLS IMGUI_DISABLE_DEFAULT_FONT)
@@ -45,9 +45,7 @@ if(OVERWATER_WEB)
     if(EMSCRIPTEN)
         # The page has none of Dear ImGui's widgets and tables, no settings file for sscanf to read and nobody to
         # print to: web/browser/imgui_absent.cpp takes their place. That is 24 kB less to load (brotli).
-        target_sources(overwater_imgui PRIVATE "${imgui}/backends/imgui_impl_opengl3.cpp")
         target_compile_definitions(overwater_imgui PRIVATE sscanf=overwater_scan fprintf=overwater_report)
-        target_compile_definitions(overwater_imgui PUBLIC IMGUI_IMPL_OPENGL_ES2)
     else()
         target_sources(overwater_imgui PRIVATE "${imgui}/imgui_tables.cpp" "${imgui}/imgui_widgets.cpp")
     endif()

@@ -5,6 +5,7 @@
 #include "core/record/json.hpp"
 #include "generated/demo_records.hpp"
 #include "web/app/control_key.hpp"
+#include "web/app/without_numbers.hpp"
 #include "web/browser/platform.hpp"
 #include "web/draw/outline_loader.hpp"
 #include "web/panels/panels.hpp"
@@ -45,14 +46,6 @@ constexpr Field bench_order[] = {Field::mass_of_metal,
                                  Field::own_vapour_pressure,
                                  Field::accepted_value};
 
-/// What another reading with the same instrument keeps: how it is read, not what was read.
-Entry without_numbers(Entry entry) {
-    entry.text.clear();
-    entry.repeats.clear();
-    entry.kept.clear();
-    return entry;
-}
-
 }  // namespace
 
 PageHandler& page_handler() {
@@ -87,6 +80,7 @@ void App::start() {
     }
     begin_marking();
     begin_pool();
+    begin_plan();
     begin_practice(fragment);
 }
 
@@ -119,19 +113,32 @@ void App::take(Record record, bool newer) {
 
 void App::new_record() {
     Record fresh;
-    fresh.id = Shelf::new_id();
-    fresh.created = platform::iso_time();
-    fresh.name = say(Message{"record.new_name"}.count("number", static_cast<long long>(shelf_.cards().size()) + 1));
     fresh.conventions = record_.conventions;
     // Results of a practice run are withheld by its code, those of one's own by nobody.
     if (practice_) fresh.conventions.answers = Conventions::Answers::live;
     // Magnesium and hydrochloric acid are what nearly every class takes; both can be changed in place.
     fresh.shared.edit(Field::metal).text = "magnesium";
     fresh.shared.edit(Field::acid).text = "hydrochloric";
+    begin_record(std::move(fresh));
+}
+
+void App::begin_record(Record fresh) {
+    fresh.id = Shelf::new_id();
+    fresh.created = platform::iso_time();
+    fresh.name = say(Message{"record.new_name"}.count("number", static_cast<long long>(shelf_.cards().size()) + 1));
     take(std::move(fresh));
     keep_now();
     go(PageName::bench);
-    platform::focus(key_of_control(Field::mass_of_metal), -1);
+    focus_mass();
+}
+
+/// The first reading of a run.
+void App::focus_mass() {
+    const MassFrom from = assessment().readings.mass_from;
+    platform::focus(key_of_control(from == MassFrom::ribbon          ? Field::ribbon_length
+                                   : from == MassFrom::by_difference ? Field::mass_before
+                                                                     : Field::mass_of_metal),
+                    -1);
 }
 
 void App::add_run() {
@@ -153,11 +160,7 @@ void App::add_run() {
     ++interaction_.write;
     after_change("runs.add");
     platform::scroll_to(0);
-    const MassFrom from = assessment().readings.mass_from;
-    platform::focus(key_of_control(from == MassFrom::ribbon          ? Field::ribbon_length
-                                   : from == MassFrom::by_difference ? Field::mass_before
-                                                                     : Field::mass_of_metal),
-                    -1);
+    focus_mass();
 }
 
 void App::remove_run() {
@@ -208,6 +211,8 @@ void App::go(PageName page) {
     shelf_.set_setting("page", page_names[static_cast<std::size_t>(page)]);
     platform::scroll_to(0);
     if (page == PageName::how_sure) ask_trials();
+    // A plan of one's own stays; else it is that of the record as it is now.
+    if (page == PageName::plan && !plan_.own) plan_.known = false;
     platform::wake(2);
 }
 
@@ -251,7 +256,7 @@ void App::typed(const std::string& key, const std::string& text) {
     }
     if (key == "gap.size") return try_size(text);
     if (sheet_typed(key, text) || marking_typed(key, text) || practice_typed(key, text)) return;
-    if (plan_typed(key, text) || pool_typed(key, text)) return;
+    if (plan_changed(key, text) || pool_typed(key, text)) return;
     constexpr std::string_view conventions = "conventions.";
     if (key.starts_with(conventions)) {
         type_convention(std::string_view(key).substr(conventions.size()), text);
@@ -268,7 +273,7 @@ void App::chosen(const std::string& key, const std::string& value) {
         choose_convention(std::string_view(key).substr(conventions.size()), value);
         return;
     }
-    if (sheet_typed(key, value) || practice_chosen(key, value) || plan_chosen(key, value)) return;
+    if (sheet_typed(key, value) || practice_chosen(key, value) || plan_changed(key, value)) return;
     if (key == "gap.cause") return try_cause(value);
     if (key == "projector.field") {
         if (const Field field = field_of_control("bench." + value).field; field != Field::count)

@@ -212,7 +212,17 @@ public:
     void print_marks();
 
     // The plan of a run (plan.cpp)
-    const PlanDesk& plan_desk() const { return plan_; }
+    /// With the plan worked out.
+    const PlanDesk& plan_desk();
+    /// Takes setup and conventions of the open record; the plan shown goes to where `plan_before` finds it.
+    void plan_from_record();
+    bool has_plan_before() const;
+    /// Shows the plan that was kept before this one, and keeps this one in its place.
+    void plan_before();
+    void copy_plan_link();
+    /// A new record with the setup of the plan and without the readings that are to be taken.
+    void begin_planned_run();
+    void print_cards();
 
     // A class's runs together (pool.cpp)
     const PoolDesk& pool_desk() const { return pool_; }
@@ -278,8 +288,17 @@ private:
     bool sheet_typed(const std::string& key, const std::string& text);
     void begin_marking();
     bool marking_typed(const std::string& key, const std::string& text);
-    bool plan_typed(const std::string& key, const std::string& text);
-    bool plan_chosen(const std::string& key, const std::string& value);
+    void begin_plan();
+    std::optional<Message> take_plan(const std::string& json);
+    void plan_like_record();
+    void keep_plan();
+    void set_plan_before();
+    /// A text, a choice or a unit of the plan. False where the key is of none.
+    bool plan_changed(const std::string& key, const std::string& text);
+    bool follow_plan_link(const std::string& fragment);
+    /// Names a record that was made just now, keeps it and goes to its bench.
+    void begin_record(Record fresh);
+    void focus_mass();
     void assess_group(PoolGroup& group);
     void pool_again();
     void find_pool_fields();

@@ -19,7 +19,7 @@ std::string html_text(std::string_view words) {
 HtmlPage::HtmlPage(std::string_view language, std::string_view title, Paper paper)
     : html_("<!DOCTYPE html><html lang=\"" + html_text(language) + "\"><head><meta charset=\"utf-8\"><title>" +
             html_text(title) + "</title></head><body class=\"" + (paper == Paper::landscape ? "landscape" : "portrait") + "\">") {
-    element("h1", title);
+    if (paper != Paper::cards) element("h1", title);
 }
 
 void HtmlPage::element(std::string_view name, std::string_view words) {

@@ -8,7 +8,8 @@ namespace overwater {
 /// The same text where HTML has text: & < > and quotes are written as references.
 std::string html_text(std::string_view words);
 
-enum class Paper { portrait, landscape };
+/// `cards`: upright, and each card has a heading of its own instead of one for the document.
+enum class Paper { portrait, landscape, cards };
 
 /// A document to be printed, without styles or scripts, written from its beginning on.
 class HtmlPage {

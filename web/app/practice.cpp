@@ -250,6 +250,7 @@ void App::follow_link(const std::string& fragment) {
         import_file(say("import.link"), *record);
         return go(PageName::bench);
     }
+    if (follow_plan_link(fragment)) return;
     const std::size_t at = fragment.find(link_prefix);
     if (at == std::string::npos) return;
     const std::size_t begin = at + link_prefix.size();

@@ -8,8 +8,7 @@
 
 namespace overwater {
 
-/// A record in the fragment of the page's address, which no server gets to see: "record=" and its JSON in the alphabet of
-/// RFC 4648, 5 (base64url), without padding.
+/// A record in the fragment of the page's address (fragment.hpp): "record=" and its JSON.
 std::string record_fragment(const Record& record);
 
 /// The JSON text in a fragment; empty where what stands there is no base64url. Nothing where the fragment has no record.

@@ -9,7 +9,7 @@ namespace overwater {
 
 namespace {
 
-constexpr std::size_t longest_settings = 10'000;
+constexpr std::size_t longest_settings = 100'000;
 
 /// The settings in a text of lines `name=value`; nothing where it holds anything else.
 std::optional<std::vector<std::pair<std::string, std::string>>> settings_in(std::string_view text) {

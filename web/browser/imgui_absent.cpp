@@ -3,7 +3,6 @@
 // them come text editing, tables, tabs and menus, 45 kB of WebAssembly that never run. A widget that is used after all is
 // an undefined symbol at the link. The native build has all of Dear ImGui.
 
-#include <cstdarg>
 #include <cstddef>
 #include <cstdlib>
 #include <cstring>
@@ -11,20 +10,8 @@
 #include "imgui.h"
 #include "imgui_internal.h"
 
-// tools/cmake/third_party.cmake has Dear ImGui call this for sscanf. imgui.cpp reads the settings file by it, and there is
-// none; the renderer reads the number in "#version 100".
-extern "C" int overwater_scan(const char* text, const char* format, ...) {
-    constexpr const char* known = "#version %d";
-    constexpr std::size_t before_number = 9;
-    if (std::strcmp(format, known) != 0 || std::strncmp(text, known, before_number) != 0) return 0;
-    std::va_list places;
-    va_start(places, format);
-    int number = 0;
-    for (const char* at = text + before_number; *at >= '0' && *at <= '9'; ++at) number = 10 * number + (*at - '0');
-    *va_arg(places, int*) = number;
-    va_end(places);
-    return 1;
-}
+// tools/cmake/third_party.cmake has Dear ImGui call this for sscanf: for its settings file, and there is none.
+extern "C" int overwater_scan(const char*, const char*, ...) { return 0; }
 
 // For fprintf: what a shader compiler says goes nowhere; the page without its canvas is the document (shell/frames.mjs).
 extern "C" int overwater_report(void*, const char*, ...) { return 0; }

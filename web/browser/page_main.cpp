@@ -1,17 +1,15 @@
-// The page's own entry: what the shell calls (ow_...), the WebGL context, and a frame of Dear ImGui.
+// The page's own entry: what the shell calls (ow_...), and a frame of Dear ImGui.
 
-#include <GLES2/gl2.h>
 #include <emscripten/emscripten.h>
-#include <emscripten/html5.h>
 
-#include <cmath>
+#include <array>
 #include <cstdlib>
 
 #include "imgui.h"
-#include "imgui_impl_opengl3.h"
 #include "web/browser/event.hpp"
 #include "web/browser/imgui_host.hpp"
 #include "web/browser/page_canvas.hpp"
+#include "web/browser/page_painter.hpp"
 #include "web/browser/platform.hpp"
 #include "web/draw/truetype_file.hpp"
 
@@ -19,8 +17,6 @@ namespace {
 
 using overwater::Event;
 using overwater::page_handler;
-
-constexpr const char* canvas = "#canvas";
 
 // The first frame lacks what the second knows (sizes, glyphs), so every event is worth three.
 constexpr int frames_an_event = 3;
@@ -30,6 +26,7 @@ struct Page {
     float height = 1;
     float pixel_ratio = 1;
     overwater::PageCanvas canvas;
+    overwater::PagePainter painter;
     ImDrawData* drawn = nullptr;
     overwater::TruetypeFile font;
     bool painting = false;  // there is a WebGL context, lost or not
@@ -43,33 +40,6 @@ bool tell(const Event& event) {
     return used;
 }
 
-EM_BOOL context_lost(int, const void*, void*) {
-    page.lost = true;
-    tell({.kind = Event::Kind::context_lost});
-    return EM_TRUE;  // we want it back
-}
-
-EM_BOOL context_restored(int, const void*, void*) {
-    ImGui_ImplOpenGL3_Shutdown();
-    ImGui_ImplOpenGL3_Init();
-    page.lost = false;
-    tell({.kind = Event::Kind::context_restored});
-    return EM_TRUE;
-}
-
-bool make_context() {
-    EmscriptenWebGLContextAttributes wanted;
-    emscripten_webgl_init_context_attributes(&wanted);
-    wanted.alpha = wanted.depth = wanted.stencil = wanted.antialias = EM_FALSE;
-    wanted.powerPreference = EM_WEBGL_POWER_PREFERENCE_LOW_POWER;
-    for (const int version : {2, 1}) {
-        wanted.majorVersion = version;
-        const EMSCRIPTEN_WEBGL_CONTEXT_HANDLE context = emscripten_webgl_create_context(canvas, &wanted);
-        if (context > 0 && emscripten_webgl_make_context_current(context) == EMSCRIPTEN_RESULT_SUCCESS) return true;
-    }
-    return false;
-}
-
 int draw_until_render() {
     page.canvas.begin_frame(page.width, page.height, page.pixel_ratio);
     const int wanted = page_handler().frame(page.width, page.height);
@@ -78,30 +48,20 @@ int draw_until_render() {
 }
 
 void paint() {
-    const auto pixels = [](float length) { return static_cast<int>(std::lround(length * page.pixel_ratio)); };
-    float rgb[3] = {0, 0, 0};
-    page_handler().clear_color(rgb);
-    glViewport(0, 0, pixels(page.width), pixels(page.height));
-    glDisable(GL_SCISSOR_TEST);
-    glClearColor(rgb[0], rgb[1], rgb[2], 1);
-    glClear(GL_COLOR_BUFFER_BIT);
-    ImGui_ImplOpenGL3_RenderDrawData(page.drawn);
+    std::array<float, 3> behind{};
+    page_handler().clear_color(behind.data());
+    page.painter.paint(*page.drawn, behind);
 }
 
 }  // namespace
 
 extern "C" {
 
-/// Makes the Dear ImGui context and, where the browser gives one, the WebGL context.
+/// Makes the Dear ImGui context and, where the browser gives one, a context to paint on.
 EMSCRIPTEN_KEEPALIVE void ow_start() {
     page.canvas.start();
-    page.painting = make_context() && ImGui_ImplOpenGL3_Init();
-    if (page.painting) {
-        emscripten_set_webglcontextlost_callback(canvas, nullptr, EM_FALSE, context_lost);
-        emscripten_set_webglcontextrestored_callback(canvas, nullptr, EM_FALSE, context_restored);
-    } else {
-        ImGui::GetIO().BackendFlags |= ImGuiBackendFlags_RendererHasTextures;
-    }
+    page.painting = page.painter.start();
+    ImGui::GetIO().BackendFlags |= ImGuiBackendFlags_RendererHasTextures;
     page_handler().load_fonts();
     tell({.kind = Event::Kind::painting, .a = page.painting ? 1.0 : 0.0});
 }
@@ -117,12 +77,16 @@ EMSCRIPTEN_KEEPALIVE int ow_handle(int kind, const char* key, const char* text, 
         page.height = static_cast<float>(b);
         page.pixel_ratio = static_cast<float>(c);
     }
+    if (event.kind == Event::Kind::context_lost) page.lost = true;
+    if (event.kind == Event::Kind::context_restored) {
+        page.lost = false;
+        page.painter.begin_anew();
+    }
     return tell(event) ? 1 : 0;
 }
 
 /// Draws one frame. Returns how many more are wanted.
 EMSCRIPTEN_KEEPALIVE int ow_frame() {
-    if (page.painting) ImGui_ImplOpenGL3_NewFrame();
     const int wanted = draw_until_render();
     if (!page.painting) {
         overwater::answer_textures(page.drawn);
@@ -136,7 +100,6 @@ EMSCRIPTEN_KEEPALIVE int ow_frame() {
 EMSCRIPTEN_KEEPALIVE double ow_bench(int n) {
     const double begin = overwater::platform::now_ms();
     for (int i = 0; i < n; ++i) {
-        if (page.painting) ImGui_ImplOpenGL3_NewFrame();
         draw_until_render();
         if (!page.painting) overwater::answer_textures(page.drawn);
     }

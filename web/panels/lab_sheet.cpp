@@ -52,7 +52,7 @@ public:
             html_.add("&emsp;");
         }
         html_.add("</p>");
-        cautions();
+        print_cautions(app_, html_);
         section("bench.readings");
         const bool tube = !blank_ && app_.assessment().readings.closed_end != ClosedEnd::unknown && app_.practice() == nullptr;
         if (tube) html_.add("<section>"); // table and tube side by side
@@ -84,19 +84,6 @@ private:
 
     void lines(int count) {
         for (int i = 0; i < count; ++i) html_.add("<hr>");
-    }
-
-    void cautions() {
-        section("page.cautions");
-        html_.add("<ul>");
-        for (const std::string_view key : caution_keys()) {
-            html_.add("<li>");
-            html_.element("b", app_.say(std::string(key) + ".head"));
-            html_.add("<br>");
-            html_.element("span", app_.say(std::string(key) + ".text"));
-            html_.add("</li>");
-        }
-        html_.add("</ul>");
     }
 
     bool asked(Field field) const {
@@ -230,6 +217,19 @@ private:
 };
 
 }  // namespace
+
+void print_cautions(const App& app, HtmlPage& html) {
+    html.element("h2", app.say("page.cautions"));
+    html.add("<ul>");
+    for (const std::string_view key : caution_keys()) {
+        html.add("<li>");
+        html.element("b", app.say(std::string(key) + ".head"));
+        html.add("<br>");
+        html.element("span", app.say(std::string(key) + ".text"));
+        html.add("</li>");
+    }
+    html.add("</ul>");
+}
 
 std::string lab_sheet_html(App& app, const TextMeasure& measure, LabSheet kind) {
     return Sheet(app, measure, kind == LabSheet::blank).write();

@@ -7,6 +7,7 @@
 #include "web/app/app.hpp"
 #include "web/panels/answer_words.hpp"
 #include "web/panels/marking_words.hpp"
+#include "web/panels/page_column.hpp"
 
 namespace overwater {
 
@@ -76,16 +77,6 @@ private:
         return app_.say(message);
     }
 
-    /// As much of the words as there is room for.
-    std::string fitted(std::string words, Type type, float room) const {
-        if (ui_.text_width(words, type) <= room) return words;
-        while (!words.empty() && ui_.text_width(words + "…", type) > room) {
-            while (words.size() > 1 && (static_cast<unsigned char>(words.back()) & 0xc0) == 0x80) words.pop_back();
-            words.pop_back();
-        }
-        return words + "…";
-    }
-
     void row(const std::string& key, Rect rect, std::size_t index, bool open) {
         const MarkedRow& row = desk_.rows[index];
         const std::vector<Remark> remarks = remarks_of(row);
@@ -95,7 +86,7 @@ private:
         const std::string name = points(row.group, row.sheet.points, row.sheet.most_points) + ' ' + remark;
         if (ui_.button(key + ".open", rect, {}, Ui::ButtonLook::plain, false, name)) app_.open_sheet(index);
         const float text = rect.y + (wide_ ? (height_ - 16) / 2 : 6);
-        ui_.draw_text({rect.x + 8, text}, fitted(row.group, Type{}, group_ - 16), {Face::regular, 16, Ink::copper});
+        ui_.draw_text({rect.x + 8, text}, fitted(ui_, row.group, Type{}, group_ - 16), {Face::regular, 16, Ink::copper});
         ui_.draw_text({rect.x + group_, text}, points({}, row.sheet.points, row.sheet.most_points), {Face::semibold, 16, Ink::text});
         const float x = wide_ ? rect.x + group_ + points_ : rect.x + 8;
         float y = wide_ ? rect.y + (height_ - mark_height * lines(row)) / 2 + 2 : rect.y + 28;
@@ -107,7 +98,7 @@ private:
         }
         const float left = wide_ ? x + marks_ + 16 : rect.x + 8;
         const float below = wide_ ? text : rect.bottom() - 25;
-        ui_.draw_text({left, below}, fitted(remark, soft, rect.right() - left - 4), soft);
+        ui_.draw_text({left, below}, fitted(ui_, remark, soft, rect.right() - left - 4), soft);
     }
 
     float lines(const MarkedRow& row) const {
@@ -149,7 +140,7 @@ private:
     std::string answered(const Record& record, const MarkedStep& step) const {
         const Answer* answer = answer_to(answers_of(record, step.step), step_name(step.step));
         if (answer == nullptr || answer->text.empty()) return {};
-        const std::string text = fitted(answer->text.substr(0, 200), Type{}, area_.w / 2);
+        const std::string text = fitted(ui_, answer->text.substr(0, 200), Type{}, area_.w / 2);
         const bool typed = step.answer.number.unit != UnitId::none || answer->unit == UnitId::none;
         return (typed ? text : app_.language().with_unit(text, answer->unit)) + '.';
     }

@@ -15,6 +15,15 @@ void run_buttons(App& app, Ui& ui, Flow& flow, const std::string& prefix, float 
     }
 }
 
+std::string fitted(const Ui& ui, std::string words, const Type& type, float room) {
+    if (ui.text_width(words, type) <= room) return words;
+    while (!words.empty() && ui.text_width(words + "…", type) > room) {
+        while (words.size() > 1 && (static_cast<unsigned char>(words.back()) & 0xc0) == 0x80) words.pop_back();
+        words.pop_back();
+    }
+    return words + "…";
+}
+
 PageColumn::PageColumn(App& app, Ui& ui, float top, float widest, float widest_text)
     : app_(app),
       ui_(ui),

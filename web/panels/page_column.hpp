@@ -12,6 +12,9 @@ namespace overwater {
 /// wider than its words.
 void run_buttons(App& app, Ui& ui, Flow& flow, const std::string& prefix, float room);
 
+/// As much of the words as there is room for.
+std::string fitted(const Ui& ui, std::string words, const Type& type, float room);
+
 /// A page of one column: its heading, paragraphs and presses, one below the other.
 class PageColumn {
 protected:

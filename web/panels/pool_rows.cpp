@@ -88,25 +88,15 @@ private:
                                   result ? number : Type{Face::regular, 16, number.ink}, Anchor::end);
                 }
                 const float left = run.point ? column(pool_columns.size() - 1) + 16 : column(0) - 60;
-                ui_.draw_text({left, y}, fitted(remark, soft, rect.right() - left), soft);
+                ui_.draw_text({left, y}, fitted(ui_, remark, soft, rect.right() - left), soft);
             } else {
-                ui_.draw_text({rect.x + 110, y}, fitted(words.empty() || out ? remark : words, number, rect.w - 114),
+                ui_.draw_text({rect.x + 110, y}, fitted(ui_, words.empty() || out ? remark : words, number, rect.w - 114),
                               out || words.empty() ? soft : number);
             }
             y += height_;
         }
         if (ui_.button(key + ".open", rect, {}, Ui::ButtonLook::plain, false, name)) app_.open_group(place);
-        ui_.draw_text({rect.x + 8, text}, fitted(group.name, Type{}, 96), {Face::regular, 16, Ink::copper});
-    }
-
-    /// As much of the words as there is room for.
-    std::string fitted(std::string words, const Type& type, float room) const {
-        if (ui_.text_width(words, type) <= room) return words;
-        while (!words.empty() && ui_.text_width(words + "…", type) > room) {
-            while (words.size() > 1 && (static_cast<unsigned char>(words.back()) & 0xc0) == 0x80) words.pop_back();
-            words.pop_back();
-        }
-        return words + "…";
+        ui_.draw_text({rect.x + 8, text}, fitted(ui_, group.name, Type{}, 96), {Face::regular, 16, Ink::copper});
     }
 
     void labelled(Flow& flow, const std::string& key, const std::string& words, const std::string& value, float wide,

@@ -7,6 +7,7 @@
 #include "web/app/control_key.hpp"
 #include "web/panels/doubt_row.hpp"
 #include "web/panels/panels.hpp"
+#include "web/panels/remark.hpp"
 #include "web/panels/wording.hpp"
 
 namespace overwater {
@@ -205,18 +206,8 @@ void ReadingsRows::remarks(Field field) {
     int number = 0;
     for (const Check& check : app_.assessment().checks) {
         if (check.field != field) continue;
-        const std::string words = app_.say(check.message);
-        const std::string key = remark_key(field, number++);
-        const bool loud = check.weight != Check::Weight::note;
-        const Type type{Face::regular, 14, loud ? Ink::warning : Ink::soft};
-        if (loud) {
-            const float tall = Ui::line_height(type) * static_cast<float>(ui_.lines(words, type, area_.w - 16).size());
-            ui_.fill({area_.x, y_, area_.w, tall + 6}, Ink::warning_paper, 3);
-            ui_.text(key, {area_.x + 8, y_ + 3, area_.w - 16, 0}, words, type);
-            y_ += tall + 10;
-        } else {
-            y_ += ui_.text(key, {area_.x, y_, area_.w, 0}, words, type) + 4;
-        }
+        y_ += draw_remark(ui_, {area_.x, y_, area_.w, 0}, remark_key(field, number++), app_.say(check.message),
+                          check.weight != Check::Weight::note);
     }
     const std::string hint = "hint." + std::string(name_of(field));
     if (hints_ && says_more(field) && Language::knows(hint)) {
