@@ -7,8 +7,8 @@
 
 /** The streams, in the order in which they pack best. */
 export const stream = Object.freeze({
-    before: 0, otherConstant: 1, calledConstant: 2, op: 3, table: 4, branch: 5, offset: 6, f32: 7, local: 8, f64: 9,
-    storedConstant: 10, call: 11, addedConstant: 12, locals: 13, i64: 14, after: 15,
+    local: 0, otherConstant: 1, calledConstant: 2, op: 3, table: 4, branch: 5, offset: 6, call: 7, f32: 8, f64: 9,
+    storedConstant: 10, addedConstant: 11, locals: 12, i64: 13, before: 14, after: 15,
 });
 export const streamCount = 16;
 
@@ -96,7 +96,7 @@ export function moduleOf(sorted) {
     if (at !== sorted.length) throw new Error('the program is incomplete');
 
     let end = lengths[stream.before];
-    module.set(sorted.subarray(places[0], places[0] + end));
+    module.set(sorted.subarray(places[stream.before], places[stream.before] + end));
     // Room for a size is kept in front of what it is the size of, and what is too much of it closed afterwards.
     const sized = (/** @type {() => void} */ content) => {
         const start = end + 5;
