@@ -8,10 +8,10 @@ import { kind } from './bridge.mjs';
 const longest = 32 * 1024 * 1024;
 const linkLife = 60_000;
 
-/** @param {string} name @param {string} type @param {string} text */
-export function saveFile(name, type, text) {
+/** @param {string} name @param {string} type @param {Uint8Array<ArrayBuffer>} bytes */
+export function saveFile(name, type, bytes) {
     const link = document.createElement('a');
-    link.href = URL.createObjectURL(new Blob([text], { type }));
+    link.href = URL.createObjectURL(new Blob([bytes], { type }));
     link.download = name;
     link.click();
     // The browser reads the link after this call; when exactly is its own affair.

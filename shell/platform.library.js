@@ -28,7 +28,8 @@ mergeInto(LibraryManager.library, {
     },
     ow_save_file: function (/** @type {number} */ name, /** @type {number} */ nameBytes, /** @type {number} */ type, /** @type {number} */ typeBytes,
                             /** @type {number} */ text, /** @type {number} */ textBytes) {
-        Module['overwater'].saveFile(UTF8ToString(name, nameBytes), UTF8ToString(type, typeBytes), UTF8ToString(text, textBytes));
+        // A decoder would take the byte-order mark away that spreadsheets need.
+        Module['overwater'].saveFile(UTF8ToString(name, nameBytes), UTF8ToString(type, typeBytes), HEAPU8.slice(text, text + textBytes));
     },
     ow_print_html: function (/** @type {number} */ html, /** @type {number} */ bytes) {
         Module['overwater'].printHtml(UTF8ToString(html, bytes));
