@@ -114,10 +114,9 @@ export function listen(send, mirror) {
     on('pointercancel', release);
     document.documentElement.addEventListener('pointerleave', () => send(kind.pointerLeave));
 
-    // A scroller of the mirror says so by its key; the document has none. Scroll events do not bubble, hence capture.
+    // The document's own scrolling alone moves the painting; a text field that scrolls inside itself does not.
     on('scroll', ({ target }) => {
         if (target === document) send(kind.scroll, '', '', window.scrollY, window.scrollX);
-        else if (keyOf(target) === target.dataset?.key) send(kind.scroll, keyOf(target), '', target.scrollTop, target.scrollLeft);
     }, { capture: true, passive: true });
     window.addEventListener('hashchange', () => send(kind.fragment, '', location.hash.slice(1)));
 }

@@ -63,6 +63,16 @@ export function walkBody(take, next) {
             take(stream.f64, 8);
         } else if (op === 0xfc) {
             for (let more = [2, 1, 2, 1][take(stream.op) - 8] ?? 0; more > 0; --more) take(stream.op);
+        } else if (op === 0xfd) {
+            // Vectors: loads and stores, of one lane too; constants and shuffles; one lane of a vector.
+            const kind = take(stream.op);
+            const lane = kind >= 84 && kind <= 91;
+            if (kind <= 11 || lane || kind === 92 || kind === 93) {
+                take(stream.op);
+                take(stream.offset);
+            }
+            if (kind === 12 || kind === 13) take(stream.f64, 16);
+            if (lane || (kind >= 21 && kind <= 34)) take(stream.op, 1);
         }
     }
 }

@@ -15,9 +15,9 @@ namespace {
 // Trials evaluated side by side: as many as vector registers serve well, and few where there are none. The bits are the
 // same with any number.
 #if defined(__wasm__)
-constexpr std::size_t width = 2;
+constexpr std::size_t width = 4;
 #else
-constexpr std::size_t width = 8;
+constexpr std::size_t width = 4;
 #endif
 using Numbers = Pack<width>;
 using Block = std::array<double, Collector::block>;

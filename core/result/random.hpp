@@ -88,13 +88,8 @@ public:
 
 private:
     // Lanes that are worked on side by side: as many as there are registers for.
-#if defined(__wasm__) && !defined(__wasm_simd128__)
-    static constexpr std::size_t together = 1;
-    using Together = std::uint64_t;
-#else
     static constexpr std::size_t together = 4;
     typedef std::uint64_t Together __attribute__((vector_size(32)));
-#endif
     /// Some lanes, kept in registers.
     struct Generators {
         Generators(const Random& from, std::size_t lane) {

@@ -46,6 +46,17 @@ describe('the sorted module', () => {
         assert.equal(f(), 42);
     });
 
+    it('keeps vectors, whose operands look like other instructions', () => {
+        // A constant, a store and a load of one lane, one lane taken out; 11 (an end) among the bytes.
+        const module = small([
+            0x41, 16, 0xfd, 12, ...Array(15).fill(0x0b), 42, 0xfd, 11, 4, 0,
+            0x41, 16, 0x41, 16, 0xfd, 0, 4, 0, 0xfd, 84, 0, 15, 11, 0xfd, 22, 11, 0x0b,
+        ]);
+        assert.ok(WebAssembly.validate(module));
+        const { f } = new WebAssembly.Instance(new WebAssembly.Module(moduleOf(sortedModule(module)))).exports;
+        assert.equal(f(), 42);
+    });
+
     it('is refused where an instruction is not known, or a part is missing', () => {
         // ref.func 11, whose operand looks like an end.
         assert.throws(() => sortedModule(small([0xd2, 11, 0x1a, 0x41, 42, 0x0b])), /not the same/);

@@ -14,10 +14,11 @@ endif()
 
 # The same bits on every machine: no fused multiply-add unless written.
 add_compile_options(-ffp-contract=off -fno-rtti)
-# Three extensions of WebAssembly that every browser with WebGL 2 has: conversions to whole numbers, copying and sign
-# extension become one instruction each, so the page gets smaller.
+# Four extensions of WebAssembly that browsers have since the spring of 2023 at the latest (as they have constructed style
+# sheets, without which the page would not run either): conversions to whole numbers, copying and sign extension become one
+# instruction each, so the page gets smaller; two numbers are worked on at once, so a million trials take half the time.
 if(EMSCRIPTEN)
-    add_compile_options(-mnontrapping-fptoint -mbulk-memory -msign-ext)
+    add_compile_options(-mnontrapping-fptoint -mbulk-memory -msign-ext -msimd128)
     # With -Oz Emscripten asks for no inlining at all, so that vector::size() is a call; what is smaller inlined than
     # called makes the page smaller and faster. Nothing is destroyed at the end of a page.
     add_compile_options(-finline-functions -fno-c++-static-destructors)
