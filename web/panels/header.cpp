@@ -10,6 +10,7 @@ namespace overwater {
 namespace {
 
 constexpr float wide_header = 1000;
+constexpr float roomy_header = 1340;  ///< from here on every name has its usual room at both sides
 constexpr float wide_gap = 4;
 
 struct Press {
@@ -81,7 +82,8 @@ private:
     }
 
     float width_of(std::string_view key) const {
-        return std::ceil(ui_.text_width(app_.say(key), Type{Face::semibold, 16, Ink::text})) + 22;
+        return std::ceil(ui_.text_width(app_.say(key), Type{Face::semibold, 16, Ink::text})) +
+               (ui_.width() < roomy_header ? 16 : 22);
     }
 
     void brand(Flow& flow) {
