@@ -3,6 +3,7 @@
 
 #include "web/app/app.hpp"
 #include "web/app/record_title.hpp"
+#include "web/panels/language_choice.hpp"
 #include "web/panels/panels.hpp"
 
 namespace overwater {
@@ -66,16 +67,19 @@ private:
         const float right = ui_.width() - margin;
         float total = width_of("header.undo") + width_of("header.redo") + wide_gap;
         for (const Press& press : right_pages) total += width_of(press.words) + wide_gap;
+        total += language_choice_width(app_, ui_, false);
         const Rect next = flow.next(0);
         if (wide && next.y == pad && next.x + total <= right + wide_gap) {
             // What belongs to the whole record stands at the right edge.
             Flow edge(std::max(next.x, right - total), pad, total + 1, row_, wide_gap);
             steps(edge);
             for (const Press& press : right_pages) page(edge, press);
+            language(edge);
         } else {
             // In the same order, which a longer name of the record must not change.
             steps(flow);
             for (const Press& press : right_pages) page(flow, press);
+            language(flow);
         }
         return flow.bottom() + pad;
     }
@@ -143,6 +147,14 @@ private:
                 app_.go(press.page);
             }
         }
+    }
+
+    /// On every page: who does not read the language of the page has to find it without knowing the way.
+    void language(Flow& flow) {
+        const Rect rect = flow.next(language_choice_width(app_, ui_, false));
+        if (!drawing_) return;
+        draw_language_choice(app_, ui_, "header.language", {rect.x, rect.y + 1, rect.w, row_ - 2}, false,
+                             app_.say("language.name"));
     }
 
     void steps(Flow& flow) {
