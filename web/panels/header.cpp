@@ -85,7 +85,7 @@ private:
         const float right = ui_.width() - margin;
         float total = width_of("header.undo") + width_of("header.redo") + wide_gap;
         for (const Press& press : right_pages) total += width_of(press.words) + wide_gap;
-        total += language_width();
+        total += wide_gap + language_width();
         const Rect next = flow.next(0);
         if (wide && next.y == pad && next.x + total <= right + wide_gap) {
             // What belongs to the whole record stands at the right edge.
