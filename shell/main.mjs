@@ -11,6 +11,7 @@ import { forgetOffline, keepOffline, takeUpdate } from './offline.mjs';
 import { createPainter } from './painter.mjs';
 import { startProgram } from './program.mjs';
 import { listenToStorage, storeGet, storeList, storePut, storeRemove } from './storage.mjs';
+import { createTexts } from './texts.mjs';
 
 /** @param {string} id @returns {any} */
 const part = (id) => document.getElementById(id);
@@ -54,8 +55,11 @@ async function start() {
     });
     /** @type {Map<string, number>} */
     const timers = new Map();
+    const texts = createTexts(send);
     Object.assign(host, {
-        wake,
+        // Nothing is drawn before there are words to draw.
+        wake() {},
+        bringText: texts.bringText,
         painter: createPainter(part('canvas'), send),
         /** @param {string} json */
         patchMirror(json) {
@@ -69,9 +73,10 @@ async function start() {
         },
     });
 
-    await shareFonts(module);
     const painted = () => module._ow_painting() !== 0;
     inside(() => module._ow_start());
+    await Promise.all([shareFonts(module), texts.here()]);
+    host.wake = wake;
     document.body.classList.toggle('plain', !painted());
     fitCanvas = listenToMedia(part('canvas'), send);
     listenToPrinting(painted);

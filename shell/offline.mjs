@@ -21,6 +21,11 @@ export async function keepOffline(send) {
     }
 }
 
+/** Keeps a language's text too. Only the worker knows where; it may come later than the text. @param {string} file */
+export async function keepText(file) {
+    if (possible()) (await navigator.serviceWorker.ready).active?.postMessage(file);
+}
+
 /** Changes to the version that waits. Only in answer to the person's wish: it loads the page again. */
 export async function takeUpdate() {
     const registration = possible() ? await navigator.serviceWorker.getRegistration() : undefined;

@@ -53,6 +53,9 @@ mergeInto(LibraryManager.library, {
     ow_random: function () { return Module['overwater'].random(); },
     ow_language__deps: ['$newText'],
     ow_language: function () { return newText(Module['overwater'].language()); },
+    ow_bring_text: function (/** @type {number} */ tag, /** @type {number} */ bytes) {
+        Module['overwater'].bringText(UTF8ToString(tag, bytes));
+    },
     ow_media: function () { return Module['overwater'].media(); },
     ow_fragment__deps: ['$newText'],
     ow_fragment: function () { return newText(Module['overwater'].fragment()); },

@@ -1,22 +1,11 @@
 // @ts-check
-// Brings the WebAssembly module, sorted by kind of byte (wasm_streams.mjs), puts it together and gives it to Emscripten. In the
-// page of one file it lies in the page itself, gzipped and in base64; beside the served page it is a file, whose name ends
-// in .wasm so that hosts compress it as they do modules.
+// Brings the WebAssembly module, sorted by kind of byte (wasm_streams.mjs), puts it together and gives it to Emscripten. Its
+// name ends in .wasm so that hosts compress it as they do modules.
 
+import { brought } from './brought.mjs';
 import { moduleOf } from './wasm_streams.mjs';
 
-async function sorted() {
-    const holder = document.getElementById('program');
-    if (holder === null) {
-        const response = await fetch('sorted.wasm');
-        if (!response.ok) throw new Error(`sorted.wasm: ${response.status}`);
-        return response.arrayBuffer();
-    }
-    const text = atob(holder.textContent ?? '');
-    holder.remove();
-    const bytes = Uint8Array.from(text, (character) => character.charCodeAt(0));
-    return new Response(new Blob([bytes]).stream().pipeThrough(new DecompressionStream('gzip'))).arrayBuffer();
-}
+const sorted = async () => (await brought('program', 'sorted.wasm')).arrayBuffer();
 
 /**
  * Emscripten's module, running.

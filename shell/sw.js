@@ -7,11 +7,21 @@ const cacheName = 'overwater-__CACHE__';
 /** @type {string[]} */
 const files = JSON.parse('__FILES__');
 
-worker.addEventListener('install', (/** @type {any} */ event) => {
-    // Past the browser's own cache: an old copy of a file must not enter a cache named for the new one.
-    const fresh = files.map((file) => new Request(file, { cache: 'reload' }));
-    event.waitUntil(caches.open(cacheName).then((cache) => cache.addAll(fresh)));
-});
+// Past the browser's own cache: an old copy of a file must not enter a cache named for the new one.
+const fresh = (/** @type {string} */ file) => new Request(file, { cache: 'reload' });
+
+/** The page's files, and the texts of languages that the version before had. */
+async function fill() {
+    const cache = await caches.open(cacheName);
+    await cache.addAll(files.map(fresh));
+    for (const name of await caches.keys()) {
+        if (!name.startsWith('overwater-') || name === cacheName) continue;
+        for (const { url } of await (await caches.open(name)).keys()) {
+            if (url.includes('/text/')) await cache.add(fresh(url)).catch(() => {});
+        }
+    }
+}
+worker.addEventListener('install', (/** @type {any} */ event) => event.waitUntil(fill()));
 
 async function dropOlder() {
     for (const name of await caches.keys()) {
@@ -22,7 +32,9 @@ async function dropOlder() {
 worker.addEventListener('activate', (/** @type {any} */ event) => event.waitUntil(dropOlder()));
 
 worker.addEventListener('message', (/** @type {any} */ event) => {
-    if (event.data === 'take over') worker.skipWaiting();
+    if (event.data === 'take over') return worker.skipWaiting();
+    // The text of a language that is spoken.
+    event.waitUntil(caches.open(cacheName).then(async (cache) => (await cache.match(event.data)) ?? cache.add(fresh(event.data))));
 });
 
 /** @param {Request} request */

@@ -1,10 +1,12 @@
 #!/usr/bin/python3
-"""Checks that the catalogue assets/text/en.json and the C++ that names its keys fit together.
+"""Checks that the catalogue assets/text/en.json and the C++ that names its keys fit together, and that the catalogues of the
+other languages say the same.
 
 Usage: text_check.py
 
-Six rules, each of which first has to find a fault planted in memory: keys that are missing, keys that nobody uses, places
-and arguments of messages, sentences in C++, the form of the sentences, their characters. Names of fields, outputs and
+Seven rules, each of which first has to find a fault planted in memory: keys that are missing, keys that nobody uses, places
+and arguments of messages, sentences in C++, the form of the sentences, their characters, what another language has otherwise
+than English. Names of fields, outputs and
 choices are read out of the C++ sources. The last line is `N passed, N failed`.
 """
 import functools
@@ -66,15 +68,16 @@ def texts(tokens):
 class Sources:
     """Everything the rules look at, as it is or with a fault planted."""
 
-    def __init__(self, files, catalogue, doubled=()):
-        self.files, self.catalogue, self.doubled = files, catalogue, list(doubled)
+    def __init__(self, files, catalogue, doubled=(), english=None):
+        """`english`: the catalogue that this one of another language is compared with."""
+        self.files, self.catalogue, self.doubled, self.english = files, catalogue, list(doubled), english
         self.tokens = {path: tokens_of(text) for path, text in files.items()}
 
     def planted(self, path, source, keys=None, removed=None):
         files = dict(self.files, **{path: source})
         catalogue = {k: v for k, v in self.catalogue.items() if k != removed}
         catalogue.update(keys or {})
-        return Sources(files, catalogue, self.doubled)
+        return Sources(files, catalogue, self.doubled, self.english)
 
     def names(self, array):
         """The literals that a constant `array` is initialised with."""
@@ -480,7 +483,25 @@ def unknown_characters(sources):
             for c in sorted(set(s)) if c not in wanted]
 
 
-def load():
+def other_than_english(sources):
+    """Keys, plural forms and places that a translation has and English has not, or the other way round."""
+    own, english = sources.catalogue, sources.english
+    faults = [f"{key}: not translated" for key in english if key not in own]
+    faults += [f"{key}: not an English key" for key in own if key not in english]
+    places = lambda entry: [sorted(PLACE.findall(s)) for s in (entry.values() if isinstance(entry, dict) else [entry])]
+    for key in own:
+        if key not in english:
+            continue
+        if isinstance(own[key], dict) != isinstance(english[key], dict):
+            faults.append(f"{key}: plural forms in one language, none in the other")
+        elif {p for form in places(own[key]) for p in form} != {p for form in places(english[key]) for p in form}:
+            faults.append(f"{key}: other places than in English")
+    if [key for key in own if key in english] != [key for key in english if key in own]:
+        faults.append("not in the order of the English catalogue")
+    return faults
+
+
+def load(language="en", english=None):
     files = {str(p.relative_to(ROOT)): p.read_text(encoding="utf-8") for folder in ("core", "web")
              for p in sorted((ROOT / folder).rglob("*")) if p.suffix in (".cpp", ".hpp")}
     recipe = "assets/font/recipe.py"
@@ -494,9 +515,9 @@ def load():
             seen.add(key)
         return dict(pairs)
 
-    text = (ROOT / "assets/text/en.json").read_text(encoding="utf-8")
+    text = (ROOT / f"assets/text/{language}.json").read_text(encoding="utf-8")
     catalogue = json.loads(text, object_pairs_hook=no_doubles)
-    sources = Sources(files, catalogue, doubled)
+    sources = Sources(files, catalogue, doubled, english)
     sources.tokens.pop(recipe)
     return sources
 
@@ -536,16 +557,31 @@ def main():
             + [Sources(real.files, real.catalogue, ["planted"])]),
         (unknown_characters, [plant("", keys={"page.bench": "Bench \u4e2d"})]),
     ]
+    for language in sorted(p.stem for p in (ROOT / "assets/text").glob("*.json")):
+        if language == "en":
+            continue
+        other = load(language, real.catalogue)
+        changed = lambda keys: Sources(other.files, {**other.catalogue, **keys}, (), real.catalogue)
+        fewer = {k: v for k, v in other.catalogue.items() if k != "page.bench"}
+        moved = {"page.bench": other.catalogue["page.bench"], **fewer}
+        cases += [
+            (other_than_english, [Sources(other.files, c, (), real.catalogue) for c in (fewer, moved)] + [
+                                  changed({"planted": "x"}), changed({"page.bench": {"one": "x", "other": "x"}}),
+                                  changed({"state.waiting": "x"})], other, language),
+            (bad_form, [changed({"page.bench": "A  bench"})], other, language),
+            (unknown_characters, [changed({"page.bench": "\u4e2d"})], other, language),
+        ]
     passed = failed = 0
-    for rule, planted in cases:
-        before = set(rule(real))
+    for rule, planted, *of in cases:
+        looked_at, language_of = (of[0], f"{of[1]}: ") if of else (real, "")
+        before = set(rule(looked_at))
         for number, sources in enumerate(planted, 1):
             found = set(rule(sources)) - before
             passed, failed = passed + bool(found), failed + (not found)
             if not found:
-                print(f"{rule.__name__}: does not find the fault planted as number {number}")
+                print(f"{rule.__name__}: {language_of}does not find the fault planted as number {number}")
         for fault in sorted(before):
-            print(f"{rule.__name__}: {fault}")
+            print(f"{rule.__name__}: {language_of}{fault}")
         passed, failed = passed + (not before), failed + len(before)
     print(f"{passed} passed, {failed} failed")
     return failed > 0

@@ -1,16 +1,25 @@
 #!/usr/bin/python3
-"""Turns the interface text, a JSON object of key -> sentence or {"one": ..., "other": ...}, into two C++
-texts, keys and sentences.
+"""Turns the interface text, a JSON object of key -> sentence or {"one": ..., "other": ...}, into what the page reads.
 
-Usage: text_table.py TEXT.json FOLDER     writes text_<language>.hpp and text_<language>.cpp, the language being the
-name of the JSON file. A key given twice, or a value of another shape, stops the build.
+Usage: text_table.py ENGLISH.json FOLDER               writes text_en.hpp and text_en.cpp: keys and sentences
+       text_table.py ENGLISH.json FOLDER LANGUAGE.json  writes LANGUAGE.txt: the sentences of another language
+       text_table.py ENGLISH.json FOLDER en-x-pseudo    the same of English with accents and 40 % longer, which shows what
+                                                        would be cut off in another language
+
+A key given twice, a value of another shape, or keys other than the English ones stop the build. The first line of a .txt is
+a hash of the keys and of all that follows, so that a text for other keys, or a damaged one, is known (web/app/language.cpp).
 """
 import json
 import pathlib
+import re
 import sys
 
 sys.path.insert(0, str(pathlib.Path(__file__).parent))
 from cpp_literal import literal, write_file  # noqa: E402
+
+
+# Letters with accents for plain ones: the text stays legible and shows which glyphs are missing.
+ACCENTED = dict(zip("acdeghijklnorstuwyz", "áçďéğĥíĵķļñöřšťüŵýž"))
 
 
 def no_duplicates(pairs):
@@ -22,28 +31,50 @@ def no_duplicates(pairs):
     return seen
 
 
+def table_in(source):
+    text = source.read_text(encoding="utf-8") if source.exists() else "{}"
+    return json.loads(text, object_pairs_hook=no_duplicates)
+
+
 def forms(key, value):
-    """The sentence of one key, or its two forms with a byte 1 between (core/quantity/catalogue.hpp)."""
+    """The sentence of one key, or its two forms with a tab between (core/quantity/catalogue.hpp)."""
     if isinstance(value, str):
-        return value
-    if isinstance(value, dict) and set(value) == {"one", "other"} and all(isinstance(v, str) for v in value.values()):
-        return f"{value['one']}\1{value['other']}"
-    sys.exit(f"text_table: {key} is neither a sentence nor {{one, other}}")
+        text = value
+    elif isinstance(value, dict) and set(value) == {"one", "other"} and all(isinstance(v, str) for v in value.values()):
+        text = f"{value['one']}\t{value['other']}"
+    else:
+        sys.exit(f"text_table: {key} is neither a sentence nor {{one, other}}")
+    if "\n" in text or text.count("\t") != isinstance(value, dict):
+        sys.exit(f"text_table: {key} has a tab or the end of a line in it")
+    return text
+
+
+def pseudo(sentence):
+    """Accents and 40 % more letters; places keep their names."""
+    parts = re.split(r"(\{\w+\})", sentence)
+    accented = [p if p.startswith("{") else "".join(ACCENTED.get(c, c) for c in p) for p in parts]
+    letters = sum(len(p) if not p.startswith("{") else 1 for p in parts)
+    padding = (letters * 2 + 4) // 5
+    return "".join(accented) + "".join(" " if i % 6 == 0 and padding > 6 else "ö" for i in range(padding))
+
+
+def fingerprint(*texts):
+    """FNV-1a, 32 bits, as web/app/language.cpp has it."""
+    value = 2166136261
+    for byte in "".join(texts).encode():
+        value = (value ^ byte) * 16777619 & 0xFFFFFFFF
+    return f"{value:08x}"
 
 
 def view(name, parts):
-    """A std::string_view of the parts, each ended by a zero byte."""
-    lines = ['    ""'] + [f'    {literal(part)} "\\0"' for part in parts]
+    """A std::string_view of the parts, a line each."""
+    lines = ['    ""'] + [f"    {literal(part + chr(10))}" for part in parts]
     size = sum(len(part.encode()) + 1 for part in parts)
     return f"constexpr std::string_view {name}{{\n" + "\n".join(lines) + f",\n    {size}}};\n"
 
 
-def main(source, folder):
-    source, folder = pathlib.Path(source), pathlib.Path(folder)
+def write_english(source, folder, keys, table):
     name = f"text_{source.stem}"
-    text = source.read_text(encoding="utf-8") if source.exists() else "{}"
-    table = json.loads(text, object_pairs_hook=no_duplicates)
-    keys = sorted(table, key=lambda k: k.encode())  # bytes, not characters, as the program searches
     write_file(folder / f"{name}.hpp", f"""// Written by tools/text_table.py from {source.name}.
 #pragma once
 #include <string_view>
@@ -67,7 +98,28 @@ namespace overwater {{
 """)
 
 
+def write_other(name, folder, keys, table):
+    body = "".join(f"{forms(k, table[k])}\n" for k in keys)
+    write_file(folder / f"{name}.txt", f"{fingerprint(*(k + chr(10) for k in keys), body)}\n{body}")
+
+
+def main(source, folder, other=None):
+    source, folder = pathlib.Path(source), pathlib.Path(folder)
+    english = table_in(source)
+    keys = sorted(english, key=lambda k: k.encode())  # bytes, not characters, as the program searches
+    if other is None:
+        return write_english(source, folder, keys, english)
+    if other == "en-x-pseudo":
+        longer = {k: {n: pseudo(s) for n, s in v.items()} if isinstance(v, dict) else pseudo(v)
+                  for k, v in english.items()}
+        return write_other(other, folder, keys, longer)
+    table = table_in(pathlib.Path(other))
+    if wrong := sorted(set(table) ^ set(english)):
+        sys.exit(f"text_table: {other} and {source.name} have not the same keys: {', '.join(wrong[:5])}")
+    write_other(pathlib.Path(other).stem, folder, keys, table)
+
+
 if __name__ == "__main__":
-    if len(sys.argv) != 3:
+    if len(sys.argv) not in (3, 4):
         sys.exit(__doc__)
     main(*sys.argv[1:])

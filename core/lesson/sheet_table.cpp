@@ -15,13 +15,26 @@ constexpr std::size_t most_columns = 200;
 constexpr std::size_t most_columns_named = 12;
 constexpr std::size_t most_problems = 20;
 
-/// Names are compared without capitals, spaces and the signs between words. Letters beyond ASCII count as they are.
+/// Capitals A to Z and U+00C0 to U+00FF without accent; a point where two letters stand for one.
+constexpr std::string_view plain_letters = "aaaaaa.ceeeeiiii.nooooo.ouuuuy..aaaaaa.ceeeeiiii.nooooo.ouuuuy.y";
+
+/// Names are compared without capitals, accents, spaces, and the signs between words.
 std::string folded_name(std::string_view words) {
+    constexpr std::string_view between = "_-.'\n\r\t";
     std::string out;
-    for (const char c : words) {
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        const char c = words[i];
+        const std::string_view rest = words.substr(i);
         if (c >= 'A' && c <= 'Z') {
             out += static_cast<char>(c - 'A' + 'a');
-        } else if (c != ' ' && c != '_' && c != '-' && c != '.' && c != '\n' && c != '\r' && c != '\t') {
+        } else if (c == '\xc3' && rest.size() > 1) {
+            const char plain = plain_letters[static_cast<unsigned char>(words[++i]) & 0x3fU];
+            out += plain == '.' ? words[i] : plain;
+        } else if (rest.starts_with("\u00a0")) {
+            ++i;
+        } else if (rest.starts_with("\u202f") || rest.starts_with("\u2019") || rest.starts_with("\u2011")) {
+            i += 2;
+        } else if (c != ' ' && between.find(c) == std::string_view::npos) {
             out += c;
         }
     }

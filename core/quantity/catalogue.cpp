@@ -5,12 +5,12 @@
 namespace overwater {
 namespace {
 
-constexpr char between_forms = '\1';
+constexpr char between_forms = '\t';
 
 std::vector<std::string_view> parts_of(std::string_view text) {
     std::vector<std::string_view> parts;
     while (!text.empty()) {
-        const std::size_t end = text.find('\0');
+        const std::size_t end = text.find('\n');
         parts.push_back(text.substr(0, end));
         text.remove_prefix(end + 1);
     }

@@ -7,12 +7,15 @@
 namespace overwater {
 
 /// The sentences of one language by their keys. They come as two texts, the keys in the order of their bytes and the
-/// sentences in the same order, each ended by a zero byte; a sentence with plural forms is `one` and `other` with a byte 1
-/// between. (As a table of pointers they are 4 kB more to load.)
+/// sentences in the same order, a line each; a sentence with plural forms is `one` and `other` with a tab between. (As a
+/// table of pointers they are 4 kB more to load.)
 class Catalogue {
 public:
-    /// Both texts are static storage and have as many parts.
+    /// Both texts outlive the catalogue and end with the end of a line.
     Catalogue(std::string_view keys, std::string_view sentences);
+
+    /// Whether there is a sentence for each key; else it may be asked for none.
+    bool whole() const { return keys_.size() == sentences_.size(); }
 
     bool knows(std::string_view key) const { return place_of(key) < keys_.size(); }
     /// The sentence of a key; its form for one thing if `one` and it has one. Without data for a key that is not there.

@@ -42,18 +42,18 @@ function browserPath() {
 /**
  * Opens the page in a browser of its own.
  * kind: 'served' or 'one-file'; webgl: false for a browser without; size, ratio: viewport; scheme, contrast, motion:
- * what the browser asks the page for; before: script run in each document first; query: added to the address.
+ * what the browser asks the page for; locale: its language; before: script run in each document first; query: added to the address.
  */
 export async function open({
     kind = 'served', webgl = true, size = { width: 1366, height: 620 }, ratio = 1, touch = false, scheme = 'light',
-    before = undefined, fragment = '', ready = true,
+    before = undefined, fragment = '', ready = true, locale = undefined,
 } = {}) {
     const server = kind === 'served' ? await serve({ folder: dist, port: 0 }) : undefined;
     const address = server?.address ?? pathToFileURL(join(dist, 'overwater.html')).href;
     const profile = mkdtempSync(join(tmpdir(), 'overwater-profile-'));
     const context = await chromium.launchPersistentContext(profile, {
         executablePath: browserPath(), headless: true, args: [...flags, ...(webgl ? [] : withoutWebgl)], viewport: size,
-        deviceScaleFactor: ratio, hasTouch: touch, isMobile: touch, colorScheme: scheme, acceptDownloads: true,
+        deviceScaleFactor: ratio, hasTouch: touch, isMobile: touch, colorScheme: scheme, acceptDownloads: true, locale,
     });
     const seen = { messages: [], violations: [], strangers: [] };
 

@@ -152,6 +152,24 @@ TEST_CASE("The names of the records do as well, in any spelling of words; choice
     CHECK(entry_for(table.sheets[1].record, 0, Field::liquid_stands).text == "higher_outside");
 }
 
+TEST_CASE("Names in other languages: accents, their capitals, apostrophes and hard spaces make no difference") {
+    const std::vector<ColumnName> french{{"Relev\u00e9", "group"},
+                                         {"\u00c9cart en pourcentage", "percent_error"},
+                                         {"Volume d\u2019extr\u00e9mit\u00e9", "end_space"},
+                                         {"Fl\u00fcssigkeit", "level_difference"},
+                                         {"Ma\u00df", "scale_reading"}};
+    const auto problems = [&](const std::string& header) {
+        return read_sheets(header + ";\u00e9cart en pourcentage\n1;1\n", french, {}, class_record()).problems.size();
+    };
+    for (const char* name : {"Volume d'extr\u00e9mit\u00e9", "VOLUME D\u2019EXTR\u00c9MIT\u00c9", "Volume\u00a0d\u2019extremite",
+                             "FL\u00dcSSIGKEIT", "Flussigkeit", "RELEV\u00c9", "ma\u00df"}) {
+        CHECK_MESSAGE(problems(name) == 0, name);
+    }
+    // Half a letter at the end.
+    CHECK(problems("\xc3") == 1);
+    CHECK(problems("Mas") == 1);
+}
+
 TEST_CASE("Without groups each row is a sheet; a mass that was put down is the one that counts") {
     Record open = class_record();
     open.runs[0].entries.edit(Field::mass_from).text = "ribbon";

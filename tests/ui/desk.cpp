@@ -2,6 +2,8 @@
 
 #include <cmath>
 #include <cstdlib>
+#include <fstream>
+#include <iterator>
 
 #include "doctest/doctest.h"
 #include "imgui.h"
@@ -15,7 +17,12 @@ constexpr std::string_view record_prefix = "overwater.record.";
 
 }  // namespace
 
-void new_world() { native_world() = NativeWorld{}; }
+bool Desk::online = true;
+
+void new_world() {
+    native_world() = NativeWorld{};
+    Desk::online = true;
+}
 
 Desk::Desk(Screen screen) : screen_(screen), context_(ImGui::CreateContext()) {
     ImGui::SetCurrentContext(context_);
@@ -43,7 +50,23 @@ bool Desk::send(Event::Kind kind, const std::string& key, const std::string& tex
     Event event{kind, key, text, a, b, 1};
     const bool used = app_->handle(event);
     platform::wake(3);
+    answer_texts();
     return used;
+}
+
+void Desk::answer_texts() {
+    auto& wanted = native_world().texts_wanted;
+    while (!wanted.empty()) {
+        const std::string tag = wanted.front();
+        wanted.erase(wanted.begin());
+        app_->handle({Event::Kind::text, tag, online ? text_file(tag) : std::string()});
+        platform::wake(3);
+    }
+}
+
+std::string text_file(const std::string& tag) {
+    std::ifstream file(std::string(OVERWATER_TEXT_FOLDER) + '/' + tag + ".txt", std::ios::binary);
+    return {std::istreambuf_iterator<char>(file), std::istreambuf_iterator<char>()};
 }
 
 bool Desk::frame() {

@@ -60,16 +60,23 @@ public:
     std::string output(std::string_view name) const;
     std::string name_of_control(const Node& control) const;
 
+    /// The texts of languages come.
+    static bool online;
     /// The last frame's patches, as they were sent.
     std::vector<std::string> last_patches;
 
 private:
+    /// What the shell does with a language asked for.
+    void answer_texts();
+
     Screen screen_;
     ImGuiContext* context_;
     std::unique_ptr<App> app_;
     Document document_;
 };
 
+/// The text of a language as the page gets it.
+std::string text_file(const std::string& tag);
 /// Forgets everything kept, every setting and every clock.
 void new_world();
 /// The same text with plain spaces, hyphens for minus signs, and no space between the groups of a number.

@@ -15,7 +15,6 @@ namespace overwater {
 
 namespace {
 
-constexpr std::string_view example_id = "example";
 constexpr int announce_after_ms = 700;
 
 /// The order in which the bench page asks.
@@ -55,15 +54,17 @@ PageHandler& page_handler() {
 
 App::App() = default;
 
-void App::start() {
+void App::start(bool may_wait) {
     if (started_) return;
-    started_ = true;
-    std::string tag = platform::language();
     const std::string fragment = platform::address_fragment();
-    if (fragment.find("lang=en-x-pseudo") != std::string::npos) tag = "en-x-pseudo";
-    language_ = Language(tag);
-    touch_ = platform::media().coarse_pointer;
-    shelf_.open();
+    if (!shelf_open_) {
+        shelf_open_ = true;
+        touch_ = platform::media().coarse_pointer;
+        shelf_.open();
+        begin_language(fragment);
+    }
+    if (may_wait && awaits_text()) return;
+    started_ = true;
     read_sets();
     if (const std::string theme = shelf_.setting("theme"); !theme.empty()) theme_choice_ = theme;
     for (std::size_t i = 0; i < page_names.size(); ++i) {
@@ -90,6 +91,7 @@ void App::open_example() {
     example.id = example_id;
     example.invented = true;
     example.name = say("example.name");
+    example.conventions.decimal_sign = new_decimal_sign();
     take(std::move(example));
 }
 
@@ -123,6 +125,7 @@ void App::new_record() {
 }
 
 void App::begin_record(Record fresh) {
+    fresh.conventions.decimal_sign = new_decimal_sign();
     fresh.id = Shelf::new_id();
     fresh.created = platform::iso_time();
     fresh.name = say(Message{"record.new_name"}.count("number", static_cast<long long>(shelf_.cards().size()) + 1));
@@ -289,6 +292,7 @@ void App::chosen(const std::string& key, const std::string& value) {
         }
         return;
     }
+    if (key == "header.language" || key == "records.language") return choose_language(value);
     if (doubt_changed(key, value)) return;
     const ControlField control = field_of_control(key);
     if (control.field != Field::count) change_entry(control.field, key, value, control.is_unit);
@@ -438,7 +442,7 @@ void App::load_fonts() {
 }
 
 int App::frame(float width, float height) {
-    start();
+    start(false);
     FrameInput input;
     input.width = width;
     input.height = height;

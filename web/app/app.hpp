@@ -47,6 +47,9 @@ inline constexpr std::array<std::string_view, 14> page_names{
     "bench",     "working",  "how_sure", "gap",     "records", "cautions", "conventions",
     "projector", "practice", "codes",    "answers", "marking", "plan",     "pool"};
 
+/// The invented record with which a new person begins.
+inline constexpr std::string_view example_id = "example";
+
 /// All decisions of the page: what a typed text changes, what is kept when, what is said, which page is shown.
 class App final : public PageHandler {
 public:
@@ -91,6 +94,8 @@ public:
     std::string say(const Message& message) const { return language_.say(message); }
     PageName page() const { return page_; }
     const Entry& entry(Field field) const { return entry_for(record_, run_, field); }
+    /// Speaks this language from now on, and in the visits to come, as soon as its text is here.
+    void choose_language(const std::string& tag);
     bool can_undo() const { return page_ == PageName::pool ? !pool_.done.empty() : undo_.can_undo() || deleted_; }
     bool can_redo() const { return page_ == PageName::pool ? !pool_.undone.empty() : undo_.can_redo(); }
     std::string_view theme_choice() const { return theme_choice_; }
@@ -334,8 +339,20 @@ private:
     void keep_class();
     void begin_practice(const std::string& fragment);
     void follow_link(const std::string& fragment);
+    // spoken_language.cpp
+    void begin_language(const std::string& fragment);
+    void ask_language(const std::string& tag);
+    bool awaits_text() const { return !wanted_language_.empty(); }
+    void text_came(const std::string& tag, const std::string& packed);
+    void language_changed();
+    /// Of a new record: the one last chosen by hand, else the language's.
+    DecimalSign new_decimal_sign() const;
+    /// The record's decimal sign was chosen by hand.
+    void keep_decimal_sign();
     std::string waiting_words(FieldSet missing, std::size_t most) const;
-    void start();
+    /// Opens what was open last. Waits where `may_wait` for the text of the language that is wanted, so that nothing is
+    /// first said in another.
+    void start(bool may_wait);
     void open_example();
     void take(Record record, bool newer = false);
     void keep_now();
@@ -392,6 +409,8 @@ private:
     Cause tried_cause_ = Cause::count;
     double tried_size_ = 0;
     Language language_;
+    std::string wanted_language_;  ///< whose text is awaited; else empty
+    bool language_by_hand_ = false;
     Shelf shelf_;
     Undo undo_;
     Mirror mirror_;
@@ -429,6 +448,7 @@ private:
     float scroll_y_ = 0;
     float pixel_scale_ = 1;
     bool touch_ = false;
+    bool shelf_open_ = false;
     bool started_ = false;
 };
 

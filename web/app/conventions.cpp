@@ -43,6 +43,7 @@ void App::choose_convention(std::string_view name, const std::string& value) {
         record_.conventions.pressure_unit = unit_by_key(value).value_or(UnitId::none);
     } else {
         choose(record_.conventions, name, value);
+        if (name == "decimal_sign") keep_decimal_sign();
     }
     after_change(key);
 }
@@ -106,6 +107,7 @@ void App::use_set(const std::string& id) {
     if (!stored || refused()) return;
     before_change("conventions.set");
     record_.conventions = stored->record.conventions;
+    keep_decimal_sign();
     own_celsius_text_.reset();
     own_pressure_text_.reset();
     ++interaction_.write;

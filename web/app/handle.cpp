@@ -7,8 +7,9 @@
 namespace overwater {
 
 bool App::handle(const Event& event) {
-    start();
     using Kind = Event::Kind;
+    if (event.kind == Kind::text) text_came(event.key, event.text);
+    start(event.kind == Kind::painting || event.kind == Kind::media);
     switch (event.kind) {
     case Kind::input:
         next_action(event.key);

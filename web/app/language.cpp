@@ -1,8 +1,7 @@
 #include "web/app/language.hpp"
 
-#include <algorithm>
-#include <array>
-#include <cstring>
+#include <cstdint>
+#include <utility>
 
 #include "core/quantity/catalogue.hpp"
 #include "generated/text_en.hpp"
@@ -11,34 +10,28 @@ namespace overwater {
 
 namespace {
 
+constexpr std::string_view english_tag = "en";
+constexpr std::string_view french_tag = "fr";
+constexpr std::string_view pseudo_tag = "en-x-pseudo";
+
 const Catalogue& english() {
     static const Catalogue catalogue(text_keys, text_en);
     return catalogue;
 }
 
-/// Letters with accents for plain ones, so that a pseudo text stays legible and shows which glyphs are missing.
-constexpr std::array<std::string_view, 26> accented{"á", "ƀ", "ç", "ď", "é", "f", "ğ", "ĥ", "í", "ĵ", "ķ", "ļ", "m",
-                                                    "ñ", "ö", "p", "q", "ř", "š", "ť", "ü", "v", "ŵ", "x", "ý", "ž"};
-
-std::string pseudo(std::string_view sentence) {
-    std::string out;
-    std::size_t letters = 0;
-    bool in_place = false;
-    for (const char c : sentence) {
-        if (c == '{') in_place = true;
-        if (!in_place && c >= 'a' && c <= 'z') {
-            // ƀ is not in every subset; b is legible as it is.
-            out += c == 'b' ? std::string_view("b") : accented[static_cast<std::size_t>(c - 'a')];
-        } else {
-            out += c;
-        }
-        if (c == '}') in_place = false;
-        if (!in_place) ++letters;
-    }
-    const std::size_t padding = (letters * 2 + 4) / 5;
-    for (std::size_t i = 0; i < padding; ++i) out += i % 6 == 0 && padding > 6 ? " " : "ö";
-    return out;
+/// FNV-1a (Fowler, Noll and Vo), as tools/text_table.py has it.
+std::uint32_t fingerprint(std::string_view text, std::uint32_t value = 2166136261U) {
+    for (const char c : text) value = (value ^ static_cast<unsigned char>(c)) * 16777619U;
+    return value;
 }
+
+/// The number that the first line of a packed text states.
+std::uint32_t stated(std::string_view line) {
+    std::uint32_t value = 0;
+    for (const char c : line) value = value * 16 + static_cast<std::uint32_t>(c <= '9' ? c - '0' : c - 'a' + 10);
+    return value;
+}
+constexpr std::size_t first_line = 9;
 
 void replace(std::string& text, std::string_view place, std::string_view value) {
     const std::string name = '{' + std::string(place) + '}';
@@ -49,28 +42,80 @@ void replace(std::string& text, std::string_view place, std::string_view value) 
 
 }  // namespace
 
-Language::Language(std::string tag) : tag_(std::move(tag)), pseudo_(tag_ == "en-x-pseudo") {
-    if (!pseudo_) tag_ = "en";
+/// The text of a language, which its catalogue looks into.
+struct Language::Learnt {
+    Learnt(std::string_view of, std::string packed)
+        : tag(of), text(std::move(packed)), catalogue(text_keys, std::string_view(text).substr(first_line)) {}
+
+    std::string tag;
+    std::string text;
+    Catalogue catalogue;
+};
+
+std::string_view language_for(std::string_view wanted) {
+    if (wanted == pseudo_tag) return pseudo_tag;
+    for (const LanguageName& language : language_names) {
+        if (wanted.substr(0, wanted.find('-')) == language.tag) return language.tag;
+    }
+    return english_tag;
+}
+
+Language::Language() = default;
+Language::~Language() = default;
+
+bool Language::learn(std::string_view tag, std::string packed) {
+    if (packed.size() <= first_line || packed.back() != '\n') return false;
+    const std::string_view body = std::string_view(packed).substr(first_line);
+    if (stated(std::string_view(packed).substr(0, first_line - 1)) != fingerprint(body, fingerprint(text_keys))) {
+        return false;
+    }
+    auto learnt = std::make_unique<Learnt>(tag, std::move(packed));
+    if (!learnt->catalogue.whole()) return false;
+    learnt_.push_back(std::move(learnt));
+    return true;
+}
+
+bool Language::speak(std::string_view tag) {
+    const Learnt* found = nullptr;
+    for (const auto& learnt : learnt_) {
+        if (learnt->tag == tag) found = learnt.get();
+    }
+    if (found == nullptr && tag != english_tag) return false;
+    spoken_ = found;
+    tag_ = tag;
+    return true;
+}
+
+DecimalSign Language::usual_decimal_sign() const {
+    return tag_.starts_with(english_tag) ? DecimalSign::point : DecimalSign::comma;
 }
 
 bool Language::knows(std::string_view key) { return english().knows(key); }
 
-std::string Language::sentence(std::string_view key, bool plural) const {
-    const std::string_view text = english().sentence(key, !plural);
-    if (text.data() == nullptr) return std::string(key);
-    return pseudo_ ? pseudo(text) : std::string(text);
+std::string Language::sentence(std::string_view key, bool one) const {
+    const std::string_view text = (spoken_ == nullptr ? english() : spoken_->catalogue).sentence(key, one);
+    return std::string(text.data() == nullptr ? key : text);
 }
 
-std::string Language::say(std::string_view key) const { return sentence(key, true); }
+std::string Language::say(std::string_view key) const { return sentence(key, false); }
 
 std::string Language::say(const Message& message) const {
-    bool plural = true;
+    bool one = false;
     for (const Argument& a : message.arguments) {
-        if (a.kind == Argument::Kind::count) plural = a.count != 1;
+        if (a.kind == Argument::Kind::count) one = a.count == 1 || (a.count == 0 && tag_ == french_tag);
     }
-    std::string text = sentence(message.key, plural);
+    std::string text = sentence(message.key, one);
     for (const Argument& a : message.arguments) replace(text, a.name, argument(a));
     return text;
+}
+
+std::vector<std::string> Language::in_each_language(std::string_view key) const {
+    std::vector<std::string> all{say(key)};
+    if (spoken_ != nullptr) all.emplace_back(english().sentence(key, false));
+    for (const auto& learnt : learnt_) {
+        if (learnt.get() != spoken_) all.emplace_back(learnt->catalogue.sentence(key, false));
+    }
+    return all;
 }
 
 std::string Language::argument(const Argument& a) const {

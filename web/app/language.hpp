@@ -1,5 +1,7 @@
 #pragma once
 
+#include <array>
+#include <memory>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -9,20 +11,41 @@
 
 namespace overwater {
 
-/// The sentences of the interface in one language. English is the only one yet; `en-x-pseudo` is English with accents
-/// and 40 % longer, to see what would be cut off in another language.
+/// A language that can be chosen: its BCP 47 tag, and its name in itself.
+struct LanguageName {
+    std::string_view tag;
+    std::string_view name;
+};
+inline constexpr std::array<LanguageName, 4> language_names{
+    {{"en", "English"}, {"de", "Deutsch"}, {"es", "Espa\u00f1ol"}, {"fr", "Fran\u00e7ais"}}};
+
+/// The tag among these, or `en-x-pseudo`, that serves a person who asks for `wanted` ("de-AT"); else `en`.
+std::string_view language_for(std::string_view wanted);
+
+/// The sentences of the interface. English is in the program; the text of another language is learnt while it runs.
 class Language {
 public:
-    explicit Language(std::string tag = "en");
+    Language();
+    ~Language();
 
+    /// Takes the text of a language, as tools/text_table.py writes it. False where it was written for other keys or is
+    /// damaged: then nothing has changed.
+    bool learn(std::string_view tag, std::string packed);
+    /// Says everything in this language from now on. False where its text was not learnt: then nothing has changed.
+    bool speak(std::string_view tag);
     const std::string& tag() const { return tag_; }
+
     void set_decimal_sign(DecimalSign sign) { sign_ = sign; }
     DecimalSign decimal_sign() const { return sign_; }
+    /// The one that people write in this language.
+    DecimalSign usual_decimal_sign() const;
 
     /// The sentence of a key that has no places.
     std::string say(std::string_view key) const;
     /// The sentence of a message with its places filled: quantities with their units, names of readings, counts.
     std::string say(const Message& message) const;
+    /// The sentence of a key in each language that is known, the one spoken first.
+    std::vector<std::string> in_each_language(std::string_view key) const;
     /// "a, b and c".
     std::string list(const std::vector<std::string>& items) const;
     /// A number with the unit's sign behind a space that does not break.
@@ -32,10 +55,13 @@ public:
     static bool knows(std::string_view key);
 
 private:
-    std::string sentence(std::string_view key, bool plural) const;
+    struct Learnt;
+    std::string sentence(std::string_view key, bool one) const;
     std::string argument(const Argument& argument) const;
-    std::string tag_;
-    bool pseudo_ = false;
+
+    std::vector<std::unique_ptr<Learnt>> learnt_;
+    const Learnt* spoken_ = nullptr;  ///< none: English
+    std::string tag_ = "en";
     DecimalSign sign_ = DecimalSign::point;
 };
 

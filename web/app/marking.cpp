@@ -25,16 +25,22 @@ constexpr double slice_ms = 8;
 
 }  // namespace
 
+void add_column(std::vector<ColumnName>& names, const App& app, const std::string& key, std::string_view name) {
+    for (std::string& words : app.language().in_each_language(key)) names.push_back({std::move(words), name});
+}
+
 std::vector<ColumnName> sheet_columns(const App& app) {
-    std::vector<ColumnName> names{{app.say("marking.group"), "group"},
-                                  {app.say("marking.run"), "run"},
-                                  {app.say("practice.code"), "practice_code"},
-                                  {app.say("sheet.mean"), "mean"}};
-    for (const std::string_view field : field_names) names.push_back({app.say("field." + std::string(field)), field});
-    for (std::size_t i = 0; i < output_count; ++i) {
-        const auto output = static_cast<Output>(i);
-        names.push_back({output_name(app, output), name_of(output)});
-        names.push_back({step_name(app, output), name_of(output)});
+    std::vector<ColumnName> names;
+    add_column(names, app, "marking.group", "group");
+    add_column(names, app, "marking.run", "run");
+    add_column(names, app, "practice.code", "practice_code");
+    add_column(names, app, "sheet.mean", "mean");
+    for (const std::string_view field : field_names) add_column(names, app, "field." + std::string(field), field);
+    for (const std::string_view output : output_names) {
+        for (const char* beginning : {"output.", "step."}) {
+            const std::string key = beginning + std::string(output);
+            if (Language::knows(key)) add_column(names, app, key, output);
+        }
     }
     return names;
 }
@@ -43,8 +49,13 @@ std::vector<ChoiceName> sheet_choices(const App& app) {
     std::vector<ChoiceName> names;
     for (std::size_t i = static_cast<std::size_t>(first_choice); i < field_count; ++i) {
         const auto field = static_cast<Field>(i);
-        for (const std::string_view value : choices_of(field))
+        for (const std::string_view value : choices_of(field)) {
             names.push_back({choice_words(app, field, value), field, value});
+            const std::string key = "choice." + std::string(name_of(field)) + '.' + std::string(value);
+            for (std::string& words : app.language().in_each_language(key)) {
+                names.push_back({std::move(words), field, value});
+            }
+        }
     }
     return names;
 }

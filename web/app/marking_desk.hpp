@@ -28,6 +28,8 @@ struct MarkingDesk {
 
 class App;
 
+/// The column `name` by the words of `key` in each language that is known: a table may come from a page in another one.
+void add_column(std::vector<ColumnName>& names, const App& app, const std::string& key, std::string_view name);
 /// Every word by which the page names a column, and every choice.
 std::vector<ColumnName> sheet_columns(const App& app);
 std::vector<ChoiceName> sheet_choices(const App& app);

@@ -87,8 +87,8 @@ void App::take_groups(const std::string& text, const std::string& file) {
 
 void App::take_class_table(const std::string& text, bool pasted) {
     std::vector<ColumnName> columns = sheet_columns(*this);
-    for (const PoolColumn column : pool_columns) columns.push_back({pool_column_words(*this, column), "passed_over"});
-    columns.push_back({say("pool.left_out"), "left_out"});
+    for (const PoolColumn column : pool_columns) add_column(columns, *this, pool_column_key(column), "passed_over");
+    add_column(columns, *this, "pool.left_out", "left_out");
     ClassTable table = read_sheets(text, columns, sheet_choices(*this), record_, SheetsFor::pooling);
     // A table of which nothing can be used takes nothing away.
     if (pasted && !table.sheets.empty()) {

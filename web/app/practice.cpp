@@ -135,7 +135,7 @@ void App::start_practice() {
     record.id = Shelf::new_id();
     record.created = platform::iso_time();
     record.name = say(Message{"practice.record_name"}.text("code", record.practice_code));
-    record.conventions.decimal_sign = record_.conventions.decimal_sign;
+    record.conventions.decimal_sign = new_decimal_sign();
     take(std::move(record));
     keep_now();
     practice_desk_.code.clear();

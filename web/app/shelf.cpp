@@ -222,6 +222,10 @@ void Shelf::note(const Record& record, bool newer, bool in_memory) {
     }
 }
 
+void Shelf::forget_results() {
+    for (Card& card : cards_) card.counted = false;
+}
+
 void Shelf::set_result(const std::string& id, std::string words) {
     if (const auto card = row_of(cards_, id); card != cards_.end()) {
         card->result = std::move(words);

@@ -60,6 +60,8 @@ public:
     void open();
     const std::vector<Card>& cards() const { return cards_; }
     void set_result(const std::string& id, std::string words);
+    /// The words of all results are to be made again.
+    void forget_results();
     /// Keys of ours whose text could not be read.
     const std::vector<std::string>& damaged() const { return damaged_; }
     int unreadable() const { return static_cast<int>(damaged_.size()); }

@@ -25,6 +25,7 @@ void ow_start_timer(const char* name, std::size_t bytes, int milliseconds);
 char* ow_iso_time();
 int ow_random();
 char* ow_language();
+void ow_bring_text(const char* tag, std::size_t bytes);
 int ow_media();
 char* ow_fragment();
 void ow_forget_fragment();
@@ -92,6 +93,7 @@ std::uint64_t random_bits() {
 }
 
 std::string language() { return taken(ow_language()); }
+void bring_text(std::string_view tag) { ow_bring_text(tag.data(), tag.size()); }
 
 Media media() {
     // In the order of the questions in shell/media.mjs.

@@ -37,6 +37,7 @@ struct NativeWorld {
     std::uint64_t random = 1;  ///< random_bits() counts up from here, well mixed
 
     std::string language = "en";
+    std::vector<std::string> texts_wanted;  ///< languages of platform::bring_text, not yet answered
     platform::Media media;
     std::string fragment;
     int updates_taken = 0;

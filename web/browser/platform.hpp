@@ -59,6 +59,8 @@ std::uint64_t random_bits();
 
 /// The language the browser asks for, as a BCP 47 tag.
 std::string language();
+/// Asks for an event `text` with the text of a language, or with none where it cannot be had.
+void bring_text(std::string_view tag);
 Media media();
 /// What follows # in the address, without it.
 std::string address_fragment();

@@ -3,6 +3,7 @@
 
 #include "web/app/app.hpp"
 #include "web/app/record_title.hpp"
+#include "web/panels/language_choice.hpp"
 #include "web/panels/panels.hpp"
 
 namespace overwater {
@@ -10,8 +11,16 @@ namespace overwater {
 namespace {
 
 constexpr float wide_header = 1000;
-constexpr float roomy_header = 1340;  ///< from here on every name has its usual room at both sides
 constexpr float wide_gap = 4;
+
+/// How close the header stands: where one row is too short for it, the language goes by its tag, then names stand closer
+/// and the record's is cut earlier.
+struct Density {
+    float room;           ///< of a name, at both sides together
+    float record;         ///< at most, of the record's name and state
+    bool short_language;
+};
+constexpr Density densities[] = {{22, 330, false}, {22, 330, true}, {16, 280, true}, {11, 240, true}};
 
 struct Press {
     std::string_view key;
@@ -47,7 +56,16 @@ public:
         const bool wide = ui_.width() >= wide_header;
         const float pad = wide ? 8.5f : 5;
         // The background needs the height, which is known only when everything has its place: rows are counted first.
-        const float bottom = place(margin, pad, wide, false);
+        float bottom = 0;
+        for (const Density& density : densities) {
+            density_ = density;
+            bottom = place(margin, pad, wide, false);
+            if (!wide || bottom <= row_ + 2 * pad) break;
+        }
+        if (wide && bottom > row_ + 2 * pad) {
+            density_ = densities[0];
+            bottom = place(margin, pad, wide, false);
+        }
         ui_.fill({0, 0, ui_.width(), bottom}, Ink::card);
         ui_.rule({0, bottom}, {ui_.width(), bottom});
         ui_.open("header", Role::navigation, {0, 0, ui_.width(), bottom}, app_.say("header.name"));
@@ -67,23 +85,28 @@ private:
         const float right = ui_.width() - margin;
         float total = width_of("header.undo") + width_of("header.redo") + wide_gap;
         for (const Press& press : right_pages) total += width_of(press.words) + wide_gap;
+        total += wide_gap + language_width();
         const Rect next = flow.next(0);
         if (wide && next.y == pad && next.x + total <= right + wide_gap) {
             // What belongs to the whole record stands at the right edge.
             Flow edge(std::max(next.x, right - total), pad, total + 1, row_, wide_gap);
             steps(edge);
             for (const Press& press : right_pages) page(edge, press);
+            language(edge);
         } else {
             // In the same order, which a longer name of the record must not change.
             steps(flow);
             for (const Press& press : right_pages) page(flow, press);
+            language(flow);
         }
         return flow.bottom() + pad;
     }
 
     float width_of(std::string_view key) const {
-        return std::ceil(ui_.text_width(app_.say(key), Type{Face::semibold, 16, Ink::text})) +
-               (ui_.width() < roomy_header ? 16 : 22);
+        return std::ceil(ui_.text_width(app_.say(key), Type{Face::semibold, 16, Ink::text})) + density_.room;
+    }
+    float language_width() const {
+        return language_choice_width(app_, ui_, density_.short_language ? ChoiceLook::tag : ChoiceLook::name);
     }
 
     void brand(Flow& flow) {
@@ -98,7 +121,7 @@ private:
         const Type state_type{Face::regular, 15, Ink::soft};
         std::string name = record_title(app_.language(), app_.record().name);
         const std::string state = app_.say(app_.keeping());
-        const float most = std::min(ui_.width() - 40, 330.0f);
+        const float most = std::min(ui_.width() - 40, density_.record);
         const float state_width = ui_.text_width(state, state_type);
         while (name.size() > 4 && ui_.text_width(name, name_type) + state_width + 44 > most) {
             // Whole characters only: a UTF-8 trail byte never stands alone.
@@ -147,6 +170,14 @@ private:
         }
     }
 
+    /// On every page: who does not read the language of the page has to find it without knowing the way.
+    void language(Flow& flow) {
+        const Rect rect = flow.next(language_width());
+        if (!drawing_) return;
+        draw_language_choice(app_, ui_, "header.language", {rect.x, rect.y + 1, rect.w, row_ - 2},
+                             density_.short_language ? ChoiceLook::tag : ChoiceLook::name, app_.say("language.name"));
+    }
+
     void steps(Flow& flow) {
         const Rect undo = flow.next(width_of("header.undo"));
         const Rect redo = flow.next(width_of("header.redo"));
@@ -165,6 +196,7 @@ private:
     App& app_;
     Ui& ui_;
     float row_;
+    Density density_ = densities[0];
     bool drawing_ = false;
 };
 

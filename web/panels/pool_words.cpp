@@ -50,16 +50,18 @@ double reach(double u, double degrees) { return u > 0 && degrees > 0 ? student_q
 
 std::string pool_value(const App& app, double value, double half_width) { return molar(app, value, half_width); }
 
-std::string pool_column_words(const App& app, PoolColumn column) {
+const char* pool_column_key(PoolColumn column) {
     switch (column) {
-    case PoolColumn::amount: return app.say("pool.amount");
-    case PoolColumn::volume: return app.say("pool.volume");
-    case PoolColumn::molar_volume: return app.say("pool.molar_volume");
-    case PoolColumn::half_width: return app.say("pool.half_width");
+    case PoolColumn::amount: return "pool.amount";
+    case PoolColumn::volume: return "pool.volume";
+    case PoolColumn::molar_volume: return "pool.molar_volume";
+    case PoolColumn::half_width: return "pool.half_width";
     case PoolColumn::difference: break;
     }
-    return app.say("pool.difference");
+    return "pool.difference";
 }
+
+std::string pool_column_words(const App& app, PoolColumn column) { return app.say(pool_column_key(column)); }
 
 std::string pool_number(const App& app, const ClassPoint& point, double half_width, PoolColumn column) {
     switch (column) {

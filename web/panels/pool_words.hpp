@@ -19,6 +19,7 @@ enum class PoolColumn : std::uint8_t { amount, volume, molar_volume, half_width,
 inline constexpr std::array pool_columns{PoolColumn::amount, PoolColumn::volume, PoolColumn::molar_volume,
                                          PoolColumn::half_width, PoolColumn::difference};
 
+const char* pool_column_key(PoolColumn column);
 /// "Volume at standard conditions (mL)".
 std::string pool_column_words(const App& app, PoolColumn column);
 /// One number of a run, without its unit; empty where it has none.

@@ -6,6 +6,7 @@
 #include "web/app/app.hpp"
 #include "web/browser/platform.hpp"
 #include "web/panels/lab_sheet.hpp"
+#include "web/panels/language_choice.hpp"
 #include "web/panels/page_column.hpp"
 
 namespace overwater {
@@ -93,11 +94,21 @@ private:
         }
     }
 
+    void language() {
+        const float label = ui_.text_width(app_.say("language.name"), Type{}) + 14;
+        ui_.label("records.language.label", "records.language", {margin_, y_, label, row_}, app_.say("language.name"));
+        draw_language_choice(app_, ui_, "records.language",
+                             {margin_ + label, y_, language_choice_width(app_, ui_, ChoiceLook::box), row_}, ChoiceLook::box);
+        y_ += row_;
+        paragraph("records.language_about", app_.say("language.about"), soft, 8);
+    }
+
     /// A shared computer: keep nothing, or leave it clean.
     void computer() {
         y_ += ui_.heading("records.computer", 3, {margin_, y_, width_, 0}, app_.say("records.computer"),
                           {Face::semibold, 18, Ink::text}) +
               4;
+        language();
         const std::string words = app_.say("records.not_kept");
         const bool off = !app_.shelf().keeping();
         const float wide = std::min(width_, std::ceil(ui_.text_width(words, Type{})) + 30);

@@ -59,9 +59,9 @@ void Ui::field(const TextView& key, const Rect& rect, const Field& about) {
 }
 
 void Ui::select(const TextView& key, const Rect& rect, const Choice& choice) {
-    std::string words;
+    std::string words = choice.shown;
     for (const auto& [value, text] : choice.options) {
-        if (value == choice.chosen) words = text;
+        if (words.empty() && value == choice.chosen) words = text;
     }
     const bool hot = hovered(rect) || focused(key);
     if (choice.framed) {

@@ -113,6 +113,7 @@ public:
         std::string name;                                          ///< accessible name, where no label is its name
         std::vector<std::pair<std::string, std::string>> options;  ///< value and words
         std::string chosen;
+        std::string shown;   ///< in place of the words chosen, where there is little room
         bool framed = true;  ///< a box; else only the words and a mark
         Ink ink = Ink::text;
         float size = 16;  ///< as of a field
