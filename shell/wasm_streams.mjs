@@ -7,8 +7,9 @@
 
 /** The streams, in the order in which they pack best. */
 export const stream = Object.freeze({
-    local: 0, otherConstant: 1, calledConstant: 2, op: 3, table: 4, branch: 5, offset: 6, call: 7, f32: 8, f64: 9,
-    storedConstant: 10, addedConstant: 11, locals: 12, i64: 13, align: 14, block: 15, pointer: 16, before: 17, after: 18,
+    i64: 0, f64: 1, calledConstant: 2, op: 3, branch: 4, table: 5, call: 6, otherConstant: 7, f32: 8,
+    storedConstant: 9, addedConstant: 10, offset: 11, locals: 12, align: 13, block: 14, pointer: 15, before: 16,
+    after: 17, local: 18,
 });
 export const streamCount = 19;
 
