@@ -144,6 +144,6 @@ export function moduleOf(sorted) {
     sized(() => {
         for (let functions = take(stream.locals); functions > 0; --functions) sized(() => walkBody(take, next));
     });
-    module.set(sorted.subarray(places[stream.after]), end);
+    module.set(sorted.subarray(places[stream.after], places[stream.after] + lengths[stream.after]), end);
     return module.subarray(0, size);
 }
