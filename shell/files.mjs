@@ -38,9 +38,9 @@ export function printHtml(html) {
         h1 { font-size: 14pt } h2 { font-size: 11pt; margin: 12pt 0 4pt; break-after: avoid } h3 { font-size: 16pt; margin: 0 }
         p, ul, ol { margin: 3pt 0 } li { break-inside: avoid; margin: 3pt 0 } small { display: block; color: #444 }
         table { border-collapse: collapse; width: 100% } th, td { border: 1px solid #888; padding: 2px 4px; text-align: left;
-        vertical-align: top } tbody th { font-weight: 400 } thead { display: table-header-group } tr, svg { break-inside: avoid }
+        vertical-align: top } code { white-space: nowrap; font: inherit } tbody th { font-weight: 400 } thead { display: table-header-group } tr, svg { break-inside: avoid }
         hr { border: 0; border-bottom: 1px solid #888; margin: 8mm 0 0 } svg { display: block; margin: 6pt auto }
-        math { display: block; margin: 2pt 0; text-align: left }
+        math { display: block; margin: 4pt 0; text-align: left }
         section { display: grid; grid-template-columns: 3fr 2fr; gap: 6mm; align-items: start }`);
     view.document.adoptedStyleSheets = [sheet];
     view.addEventListener('afterprint', () => setTimeout(() => frame.remove()));

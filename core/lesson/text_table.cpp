@@ -108,9 +108,15 @@ std::string delimited(const std::vector<std::vector<std::string>>& rows, char se
     for (const auto& row : rows) {
         for (std::size_t i = 0; i < row.size(); ++i) {
             if (i > 0) out += separator;
-            const std::string& cell = row[i];
-            // A spreadsheet would take it for a formula and carry it out.
-            const bool formula = !cell.empty() && std::string_view("=+-@\t\r").find(cell[0]) != std::string_view::npos;
+            std::string cell = row[i];
+            // Spreadsheets know the hyphen alone as a minus sign.
+            constexpr std::string_view minus = "\u2212";
+            if (cell.starts_with(minus)) cell.replace(0, minus.size(), "-");
+            // A spreadsheet would take it for a formula and carry it out; a number with its sign is none.
+            const bool signed_number = cell.size() > 1 && (cell[0] == '+' || cell[0] == '-') &&
+                                       cell.find_first_not_of(".,0123456789", 1) == std::string::npos;
+            const bool formula = !cell.empty() && !signed_number &&
+                                 std::string_view("=+-@\t\r").find(cell[0]) != std::string_view::npos;
             const bool quotes = formula || cell.find_first_of("\"\r\n") != std::string::npos ||
                                 cell.find(separator) != std::string::npos;
             if (!quotes) {

@@ -48,7 +48,8 @@ public:
     std::vector<Pattern> find() {
         if (n_ < fewest_points) return {};
         if (falls() || by_a_factor() || too_good_to_be_true()) return std::move(found_);
-        swapped();
+        // Exchanged rows explain what else would be seen: first mend them.
+        if (swapped()) return std::move(found_);
         if (!offset()) percentage();
         scatter();
         far_off();
@@ -90,8 +91,8 @@ private:
     }
 
     /// Two volumes that, exchanged, take most of the scatter away.
-    void swapped() {
-        if (n_ < 4 || !(set_.origin.slope > 0)) return;
+    bool swapped() {
+        if (n_ < 4 || !(set_.origin.slope > 0)) return false;
         const double slope = set_.ratios.median;
         double squares = 0;
         for (const ClassPoint& one : set_.points) squares += square(one.volume - slope * one.amount);
@@ -109,7 +110,9 @@ private:
                 }
             }
         }
-        if (!pair.empty()) say(Message{"pattern.swapped"}, "suspects.swapped", std::move(pair));
+        if (pair.empty()) return false;
+        say(Message{"pattern.swapped"}, "suspects.swapped", std::move(pair));
+        return true;
     }
 
     /// The same number of millilitres in every run.

@@ -96,14 +96,20 @@ TEST_CASE("Delimited text is taken apart by RFC 4180, section 2") {
     CHECK(read_table("a\r\n\r\n\"b\nc\"\rd\ne").lines == std::vector<std::size_t>{1, 3, 5, 6});
 }
 
+TEST_CASE("A number keeps its sign, in signs that spreadsheets know") {
+    const std::string written = delimited({{"+0.1", "\u22120,2", "-1+2", "=1", "-"}}, ';');
+    CHECK(written == "\xef\xbb\xbf" "+0.1;-0,2;\"'-1+2\";\"'=1\";\"'-\"\r\n");
+}
+
 TEST_CASE("What is written can be read again, and begins no formula") {
-    const Rows rows{{"Group", "Points"}, {"=1+2", "1,5"}, {"+3", "a \"b\" c"}, {"-4", "two\nlines"}, {"@sum", ""}, {"ä", "−1"}};
+    const Rows rows{{"Group", "Points"}, {"=1+2", "1,5"}, {"+x", "a \"b\" c"}, {"-y", "two\nlines"}, {"@sum", ""}, {"ä", "−1"}};
     for (const char separator : {',', ';', '\t'}) {
         const std::string text = delimited(rows, separator);
         CHECK(text.substr(0, 3) == "\xef\xbb\xbf");
         CHECK(text.ends_with("\r\n"));
         Rows expected = rows;
         for (std::size_t row : {1U, 2U, 3U, 4U}) expected[row][0] = '\'' + expected[row][0];
+        expected[5][1] = "-1";
         CHECK(read_table(text).rows == expected);
     }
 }

@@ -89,7 +89,7 @@ TEST_CASE("The key has a row for every run of every number, with what the readin
         own.student = student;
         const PracticeRun practice = practice_run(own);
         rows += practice.record.runs.size();
-        CHECK(count_of(html, "<td>" + code_of(own) + "</td>") == practice.record.runs.size());
+        CHECK(count_of(html, "<td><code>" + code_of(own) + "</code></td>") == practice.record.runs.size());
         for (const Dial& dial : practice.dials) {
             const std::string number = format_fixed(dial.position, dial.decimals, DecimalSign::point);
             CHECK(html.find(number) != std::string::npos);

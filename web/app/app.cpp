@@ -359,10 +359,14 @@ void App::restore(std::optional<Undo::Place> place) {
 }
 
 void App::undo() {
+    if (page_ == PageName::pool) return undo_pool();
     if (deleted_) return undo_delete();
     restore(undo_.undo(record_));
 }
-void App::redo() { restore(undo_.redo(record_)); }
+void App::redo() {
+    if (page_ == PageName::pool) return redo_pool();
+    restore(undo_.redo(record_));
+}
 
 std::string App::say(const char* key) const { return language_.say(key); }
 

@@ -96,8 +96,8 @@ public:
     const Entry& entry(Field field) const { return entry_for(record_, run_, field); }
     /// Speaks this language from now on, and in the visits to come, as soon as its text is here.
     void choose_language(const std::string& tag);
-    bool can_undo() const { return undo_.can_undo() || deleted_; }
-    bool can_redo() const { return undo_.can_redo(); }
+    bool can_undo() const { return page_ == PageName::pool ? !pool_.done.empty() : undo_.can_undo() || deleted_; }
+    bool can_redo() const { return page_ == PageName::pool ? !pool_.undone.empty() : undo_.can_redo(); }
     std::string_view theme_choice() const { return theme_choice_; }
     /// Key of the sentence about keeping: kept, not yet typed, refused.
     std::string_view keeping() const { return keeping_; }
@@ -211,6 +211,8 @@ public:
     void clear_class();
     /// Puts the names of all columns into the clipboard, for the first line of a spreadsheet.
     void copy_columns();
+    /// The columns that most classes' tables have.
+    void copy_class_columns();
     /// Shows the steps of a row, or no longer.
     void open_sheet(std::size_t row);
     void save_marks();
@@ -240,8 +242,9 @@ public:
     void add_run_to_group(std::size_t place);
     void remove_group(std::size_t place);
     void clear_pool();
-    /// What was taken away last comes back.
-    void put_groups_back();
+    /// The last step on the class set is taken back.
+    void undo_pool();
+    void redo_pool();
     /// All groups by the conventions of the open record.
     void pool_by_own_conventions();
     /// A copy of a group's record at the bench.
@@ -305,6 +308,8 @@ private:
     void begin_record(Record fresh);
     void focus_mass();
     void assess_group(PoolGroup& group);
+    void before_pool_step(const std::string& field);
+    void pool_step(std::vector<std::vector<PoolGroup>>& from, std::vector<std::vector<PoolGroup>>& to);
     void pool_again();
     void find_pool_fields();
     void class_changed();
@@ -312,6 +317,7 @@ private:
     void keep_pool();
     void write_pool();
     void begin_pool();
+    bool take_group(PoolGroup group);
     void take_groups(const std::string& text, const std::string& file);
     void take_class_table(const std::string& text, bool pasted);
     bool pool_typed(const std::string& key, const std::string& text);

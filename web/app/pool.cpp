@@ -23,6 +23,8 @@ constexpr std::size_t most_fields = 8;
 /// So large a class is not written with each letter, but a little later.
 constexpr std::size_t small_class = 60;
 constexpr int written_after_ms = 1500;
+/// Groups in all steps that can be taken back.
+constexpr std::size_t most_groups_kept = 3000;
 
 constexpr FieldSet ways_to_the_mass =
     FieldSet::of(Field::mass_of_metal, Field::mass_before, Field::mass_after, Field::ribbon_length);
@@ -64,8 +66,17 @@ void App::assess_group(PoolGroup& group) {
             out.relative_mass_u = relative_mass_u_of(budget);
             continue;
         }
+        // What was typed and cannot be says more than what is missing.
+        for (const Check& check : assessment.checks) {
+            const bool misread =
+                assessment.readings[check.field].number.state == NumberText::State::not_a_number;
+            if ((check.weight != Check::Weight::refusal && !misread) || !out.why_not.empty()) continue;
+            out.why_not = say(Message{"print.pair"}
+                                  .text("name", say("field." + std::string(name_of(check.field))))
+                                  .text("value", say(check.message)));
+        }
         for (const Output output : {Output::amount_of_gas, Output::volume_at_standard}) {
-            if (assessment.has(output)) continue;
+            if (assessment.has(output) || !out.why_not.empty()) continue;
             const OutputState& state = assessment.state(output);
             out.why_not =
                 state.kind == OutputState::Kind::not_possible ? say(state.reason) : waiting_words(state.waiting_for, 3);
@@ -166,6 +177,40 @@ void App::begin_pool() {
     }
 }
 
+/// Before the groups change. Letters typed into one field after the other are one step.
+void App::before_pool_step(const std::string& field) {
+    pool_.removed = false;
+    if (!field.empty() && field == pool_.open_step) return;
+    pool_.open_step = field;
+    pool_.undone.clear();
+    pool_.done.push_back(pool_.groups);
+    std::size_t kept = 0;
+    std::size_t steps = 0;
+    for (auto step = pool_.done.rbegin(); step != pool_.done.rend(); ++step) {
+        kept += step->size() + 1;
+        if (kept > most_groups_kept && steps > 0) break;
+        ++steps;
+    }
+    pool_.done.erase(pool_.done.begin(), pool_.done.end() - static_cast<std::ptrdiff_t>(steps));
+}
+
+/// The groups of the last step in `from` come back, and those of now go to `to`.
+void App::pool_step(std::vector<std::vector<PoolGroup>>& from, std::vector<std::vector<PoolGroup>>& to) {
+    if (from.empty()) return;
+    to.push_back(std::move(pool_.groups));
+    pool_.groups = std::move(from.back());
+    from.pop_back();
+    pool_.removed = false;
+    pool_.open_step.clear();
+    pool_.open = no_group;
+    ++interaction_.write;
+    status_ = say(Message{"pool.groups"}.count("number", static_cast<long long>(pool_.groups.size())));
+    class_changed();
+}
+
+void App::undo_pool() { pool_step(pool_.done, pool_.undone); }
+void App::redo_pool() { pool_step(pool_.undone, pool_.done); }
+
 bool App::pool_typed(const std::string& key, const std::string& text) {
     if (!key.starts_with(prefix)) return false;
     platform::wake(2);
@@ -174,6 +219,7 @@ bool App::pool_typed(const std::string& key, const std::string& text) {
     std::string_view rest = std::string_view(key).substr(group_prefix.size());
     const auto place = whole_number(next_part(rest), 0, static_cast<int>(pool_.groups.size()) - 1);
     if (!place) return true;
+    before_pool_step(key);
     PoolGroup& group = pool_.groups[static_cast<std::size_t>(*place)];
     if (rest == "name") group.name = text;
     if (rest == "reason") group.reason = text;
@@ -199,6 +245,7 @@ bool App::pool_typed(const std::string& key, const std::string& text) {
 }
 
 void App::add_group() {
+    before_pool_step({});
     int number = 0;
     for (const PoolGroup& group : pool_.groups)
         number = std::max(number, whole_number(group.name, 1, 99999).value_or(0));
@@ -230,6 +277,7 @@ void App::open_group(std::size_t place) {
 }
 
 void App::leave_group_out(std::size_t place) {
+    before_pool_step({});
     PoolGroup& group = pool_.groups[place];
     group.left_out = !group.left_out;
     if (group.left_out) platform::focus(std::string(group_prefix) + std::to_string(place) + ".reason", -1);
@@ -240,6 +288,7 @@ void App::leave_group_out(std::size_t place) {
 void App::add_run_to_group(std::size_t place) {
     PoolGroup& group = pool_.groups[place];
     if (group.record.runs.size() >= most_runs) return;
+    before_pool_step({});
     // The next run has the same tube and room; its mass and its scale reading are its own.
     Run run;
     run.entries = group.record.runs.back().entries;
@@ -254,9 +303,9 @@ void App::add_run_to_group(std::size_t place) {
 }
 
 void App::remove_group(std::size_t place) {
-    const auto at = pool_.groups.begin() + static_cast<std::ptrdiff_t>(place);
-    pool_.removed = {std::move(*at)};
-    pool_.groups.erase(at);
+    before_pool_step({});
+    pool_.groups.erase(pool_.groups.begin() + static_cast<std::ptrdiff_t>(place));
+    pool_.removed = true;
     pool_.open = no_group;
     ++interaction_.write;
     class_changed();
@@ -264,8 +313,9 @@ void App::remove_group(std::size_t place) {
 }
 
 void App::clear_pool() {
-    pool_.removed = std::move(pool_.groups);
+    before_pool_step({});
     pool_.groups.clear();
+    pool_.removed = true;
     pool_.open = no_group;
     pool_.problems.clear();
     pool_.from_open.clear();
@@ -274,15 +324,8 @@ void App::clear_pool() {
     platform::focus("pool.undo", -1);
 }
 
-void App::put_groups_back() {
-    for (PoolGroup& group : pool_.removed) pool_.groups.push_back(std::move(group));
-    pool_.removed.clear();
-    ++interaction_.write;
-    class_changed();
-    platform::focus("pool.add", -1);
-}
-
 void App::pool_by_own_conventions() {
+    before_pool_step({});
     for (PoolGroup& group : pool_.groups) {
         group.record.conventions = record_.conventions;
         assess_group(group);

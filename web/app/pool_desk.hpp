@@ -38,7 +38,10 @@ struct PoolDesk {
     std::vector<Pattern> patterns;
     bool states_differ = false;          ///< not all runs are compared with the same accepted value
     bool not_kept = false;               ///< the last change is not in storage
-    std::vector<PoolGroup> removed;      ///< what was taken away last, to be put back
+    std::vector<std::vector<PoolGroup>> done;    ///< the groups before each step, the last one last
+    std::vector<std::vector<PoolGroup>> undone;  ///< the groups before each step back
+    std::string open_step;                       ///< the field that is being typed in: its letters are one step
+    bool removed = false;                        ///< the last step took groups away
     std::size_t open = ~std::size_t{0};  ///< the group whose readings are shown
 };
 

@@ -47,7 +47,10 @@ private:
         for (std::size_t run = 0; run < practice.expected.size(); ++run) {
             html_.add("<tr>");
             html_.element("td", std::to_string(practice.settings.student));
-            html_.element("td", practice.record.practice_code);
+            // Read as one word: it does not break at its hyphen.
+            html_.add("<td>");
+            html_.element("code", practice.record.practice_code);
+            html_.add("</td>");
             html_.element("td", std::to_string(run + 1));
             html_.element("td", readings(practice, static_cast<int>(run)));
             const Working working(practice.expected[run], practice.truth.conventions);

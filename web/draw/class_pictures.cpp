@@ -49,6 +49,23 @@ void dot(Picture& picture, const Point& at, bool hollow, std::size_t count) {
     }
 }
 
+/// What lies beyond the picture stands at its edge as an arrow that points there: {-1, 0} to the left, {0, 1} down.
+void beyond(Picture& picture, const Point& at, Point to) {
+    const float r = dot_size + 1;
+    const Point across{to.y * r, to.x * r};
+    picture.area({{at.x + to.x * r, at.y + to.y * r},
+                  {at.x + across.x - to.x * r, at.y + across.y - to.y * r},
+                  {at.x - across.x - to.x * r, at.y - across.y - to.y * r}},
+                 Ink::soft);
+}
+
+/// Where `place` had to be moved to stay between `low` and `high`: -1, 0 or 1.
+float kept_between(float& place, float low, float high) {
+    const float wanted = place;
+    place = std::clamp(place, low, high);
+    return wanted < place ? -1.0f : wanted > place ? 1.0f : 0.0f;
+}
+
 /// The numbers of an axis that lies along the bottom, with a stroke each.
 void numbers_below(Picture& picture, const ClassView& view, const Axis& axis, float y, double least_gap) {
     const AxisStep step = round_step((axis.high - axis.low) * least_gap / static_cast<double>(axis.to - axis.from));
@@ -98,9 +115,15 @@ ClassPicture draw_class_dots(const ClassView& view, float width, const TextMeasu
 
     const Summary& ratios = view.set->ratios;
     Axis axis;
-    axis.low = axis.high = view.dots[0].ratio;
     // Whiskers may leave the picture; what decides its range are the dots and the accepted value.
-    for (const ClassDot& one : view.dots) axis.take_in(one.ratio);
+    // Neither do groups that are left out: one far off would press all others together.
+    bool first = true;
+    for (const ClassDot& one : view.dots) {
+        if (one.left_out && !view.set->points.empty()) continue;
+        if (first) axis.low = axis.high = one.ratio;
+        axis.take_in(one.ratio);
+        first = false;
+    }
     if (view.accepted > 0) axis.take_in(view.accepted);
     axis.give_room(0.08);
     axis.from = names;
@@ -122,9 +145,14 @@ ClassPicture draw_class_dots(const ClassView& view, float width, const TextMeasu
     picture.text({width - 8, bottom + 34}, view.ratio_words, Ink::soft, Face::regular, text_size, Anchor::end);
     for (std::size_t i = 0; i < view.dots.size(); ++i) {
         const ClassDot& one = view.dots[i];
-        const Point at{axis.at(one.ratio), top + row * (static_cast<float>(i) + 0.5f)};
+        Point at{axis.at(one.ratio), top + row * (static_cast<float>(i) + 0.5f)};
+        const float side = kept_between(at.x, axis.from + dot_size, axis.to - dot_size);
         out.places.push_back(at);
         if (named) picture.text({0, at.y + 5}, one.name, Ink::soft, Face::regular, text_size);
+        if (side != 0) {
+            beyond(picture, at, {side, 0});
+            continue;
+        }
         if (one.half_width > 0) {
             picture.line({inside(one.ratio - one.half_width), at.y}, {inside(one.ratio + one.half_width), at.y},
                          one.left_out ? Ink::line : Ink::vapour_bar, std::min(2.0f, row));
@@ -150,8 +178,9 @@ ClassPicture draw_class_lines(const ClassView& view, float width, float height, 
     x.high = y.high = rest.low = rest.high = 0;
     for (const ClassDot& one : view.dots) {
         x.take_in(one.amount);
+        if (one.left_out && !set.points.empty()) continue;
         y.take_in(one.volume);
-        if (!one.left_out) rest.take_in(one.volume - slope * one.amount);
+        rest.take_in(one.volume - slope * one.amount);
     }
     x.high *= 1.06;
     y.high *= 1.06;
@@ -159,7 +188,8 @@ ClassPicture draw_class_lines(const ClassView& view, float width, float height, 
     rest.give_room(0.15);
     const float left = 46;
     const float right = width - 8;
-    const auto wide = [&](const std::string& words) { return 46 + measure.width(words, Face::regular, text_size); };
+    // Paper has other letters, which may be wider.
+    const auto wide = [&](const std::string& words) { return 46 + 1.2f * measure.width(words, Face::regular, text_size); };
     const bool one_row = !set.free || wide(view.origin_words) + wide(view.free_words) <= width;
     const float legend = one_row ? 40.0f : 60.0f;
     const float below = std::round((height - legend - 24) * 0.7f);
@@ -179,7 +209,7 @@ ClassPicture draw_class_lines(const ClassView& view, float width, float height, 
     picture.text({0, below + 24}, view.residual_words, Ink::soft, Face::regular, text_size);
     picture.text({right, height - 4}, view.amount_words, Ink::soft, Face::regular, text_size, Anchor::end);
 
-    constexpr int steps = 24;
+    constexpr int steps = 60;
     const auto amount_at = [&](int i) { return x.high * i / steps; };
     if (set.origin.count > 1) {
         std::vector<Point> band;
@@ -197,10 +227,12 @@ ClassPicture draw_class_lines(const ClassView& view, float width, float height, 
     if (set.free) {
         for (const double side : {-1.0, 0.0, 1.0}) {
             std::vector<Point> points;
+            // Outside the picture it is not drawn at all: along its edge it would look like a line of its own.
             for (int i = 0; i <= steps; ++i) {
                 const double n = amount_at(i) * millimole;
                 const double value = set.free->intercept + set.free->slope * n + side * band_at(*set.free, n);
-                points.push_back({x.at(amount_at(i)), std::clamp(y.at(value / millilitre), y.to - 6, y.from + 6)});
+                float height_at = y.at(value / millilitre);
+                if (kept_between(height_at, y.to - 6, y.from + 6) == 0) points.push_back({x.at(amount_at(i)), height_at});
             }
             picture.polyline(std::move(points), Ink::liquid_edge, side == 0.0 ? 1.8f : 1.0f, side != 0.0);
         }
@@ -215,11 +247,18 @@ ClassPicture draw_class_lines(const ClassView& view, float width, float height, 
         explain(one_row ? Point{wide(view.origin_words), 11} : Point{0, 31}, view.free_words, Ink::liquid_edge);
 
     for (const ClassDot& one : view.dots) {
-        const Point place{x.at(one.amount), y.at(one.volume)};
+        Point place{x.at(one.amount), y.at(one.volume)};
+        const float side = kept_between(place.y, y.to, y.from);
         out.places.push_back(place);
-        dot(picture, place, one.left_out, view.dots.size());
-        const float off = std::clamp(rest.at(one.volume - slope * one.amount), rest.to - 4, rest.from + 4);
-        dot(picture, {place.x, off}, one.left_out, view.dots.size());
+        Point off{place.x, rest.at(one.volume - slope * one.amount)};
+        const float side_off = kept_between(off.y, rest.to, rest.from);
+        for (const auto& [at, to] : {std::pair(place, side), std::pair(off, side_off)}) {
+            if (to != 0) {
+                beyond(picture, at, {0, to});
+            } else {
+                dot(picture, at, one.left_out, view.dots.size());
+            }
+        }
     }
     return out;
 }

@@ -46,6 +46,8 @@ public:
           html_(app.language().tag(), blank || app.record().name.empty() ? app.say("print.title") : app.record().name) {}
 
     std::string write() {
+        // Rows of an article are high enough to write in.
+        if (blank_) html_.add("<article>");
         html_.add("<p>");
         for (const char* key : {"print.names", "print.group", "print.date"}) {
             html_.element("span", app_.say(key));
@@ -76,6 +78,7 @@ public:
         section("print.remarks");
         if (!blank_ && !app_.record().notes.empty()) html_.element("p", app_.record().notes);
         lines(4);
+        if (blank_) html_.add("</article>");
         return html_.finished();
     }
 

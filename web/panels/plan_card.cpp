@@ -55,7 +55,7 @@ private:
         html_.element("h2", app_.say("bench.readings"));
         readings();
         html_.element("h2", app_.say("print.remarks"));
-        html_.add("<hr><hr>");
+        html_.add("<hr>");
     }
 
     std::string said(std::string_view key) const {

@@ -67,7 +67,7 @@ private:
         std::string mass = reading_words(app_, plan_.expected_sheet, Field::mass_of_metal);
         if (from == "ribbon") mass = reading_words(app_, plan_.expected_sheet, Field::ribbon_length);
         if (mass.empty() || from == "by_difference") mass = figures(chosen.mass, UnitId::gram, 3);
-        amount(flow, "plan.amount.mass", "field.mass_of_metal", mass);
+        amount(flow, "plan.amount.mass", from == "ribbon" ? "field.ribbon_length" : "field.mass_of_metal", mass);
         amount(flow, "plan.amount.gas", "output.gas_volume", decimals(chosen.gas_volume, UnitId::millilitre, 1));
         if (plan_.has(PlanOutput::scale_reading)) {
             amount(flow, "plan.amount.reading", "field.scale_reading",
@@ -79,7 +79,13 @@ private:
                                 .figures("volume", plan_.acid.volume, UnitId::millilitre, 3)
                                 .figures("strength", plan_.acid.concentration, UnitId::mole_per_litre, 2)));
         }
+        if (plan_.has(PlanOutput::doubt) && plan_.budget.value > 0) {
+            amount(flow, "plan.amount.doubt", "plan.output.doubt",
+                   app_.say(Message{"plan.amount.within"}.figures("share", plan_.budget.expanded / plan_.budget.value,
+                                                                  UnitId::percent, 2)));
+        }
         y_ = flow.bottom() + 4;
+        sentence("plan.says.cheapest", cheapest_words(app_, plan_), false);
     }
 
     void amount(Flow& flow, const std::string& key, const char* words, const std::string& value) {
@@ -190,7 +196,6 @@ private:
         for (const Message& message : plan_.says) {
             const bool loud = is_warning(message.key);
             sentence("plan.says." + std::to_string(number++), app_.say(message), loud);
-            if (message.key == "plan.doubt") sentence("plan.says.cheapest", cheapest_words(app_, plan_), false);
         }
     }
 

@@ -38,8 +38,9 @@ public:
 private:
     void way_in() {
         const std::string words = app_.say("pool.text");
-        ui_.label("pool.text.label", "pool.text", {margin_, y_, width_, 22}, words);
-        y_ += 26;
+        const float tall = static_cast<float>(ui_.lines(words, Type{}, width_).size()) * Ui::line_height(Type{});
+        ui_.label("pool.text.label", "pool.text", {margin_, y_, width_, tall}, words);
+        y_ += tall + 4;
         Ui::Field field;
         field.value = desk_.text;
         field.number = false;
@@ -55,9 +56,10 @@ private:
         press_in(flow, "pool.files", "marking.open");
         ui_.opens_file();
         if (press_in(flow, "pool.records", "pool.records")) app_.pool_from_records();
+        if (desk_.groups.empty() && press_in(flow, "pool.copy_columns", "marking.copy_columns")) app_.copy_class_columns();
         if (press_in(flow, "pool.add", "pool.add")) app_.add_group();
         if (!desk_.groups.empty() && press_in(flow, "pool.clear", "marking.clear")) app_.clear_pool();
-        if (!desk_.removed.empty() && press_in(flow, "pool.undo", "pool.undo")) app_.put_groups_back();
+        if (desk_.removed && press_in(flow, "pool.undo", "pool.undo")) app_.undo_pool();
         y_ = flow.bottom() + 2;
         if (told) paragraph("pool.columns", app_.say("pool.columns"), soft, 6);
         if (!desk_.from_open.empty()) paragraph("pool.from_open", desk_.from_open, soft, 6);

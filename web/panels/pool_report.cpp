@@ -24,6 +24,7 @@ void add_row(HtmlPage& page, const char* cell, const std::vector<std::string>& c
 
 void App::print_class_report() {
     HtmlPage page(language_.tag(), say("pool.report"), Paper::portrait);
+    page.element("p", say(Message{"print.pair"}.text("name", say("pool.report_of")).text("value", platform::iso_time().substr(0, 10))));
     page.element("p", pool_sentence(*this));
     if (pool_.states_differ) page.element("p", say("pool.states_differ"));
     page.add("<ul>");
