@@ -11,6 +11,8 @@ namespace overwater {
 /// table of pointers they are 4 kB more to load.)
 class Catalogue {
 public:
+    /// Of nothing.
+    Catalogue() = default;
     /// Both texts outlive the catalogue and end with the end of a line.
     Catalogue(std::string_view keys, std::string_view sentences);
 

@@ -12,7 +12,7 @@ namespace {
 
 constexpr std::string_view english_tag = "en";
 constexpr std::string_view french_tag = "fr";
-constexpr std::string_view pseudo_tag = "en-x-pseudo";
+constexpr const char* pseudo_tag = "en-x-pseudo";
 
 const Catalogue& english() {
     static const Catalogue catalogue(text_keys, text_en);
@@ -40,51 +40,45 @@ void replace(std::string& text, std::string_view place, std::string_view value) 
     }
 }
 
-}  // namespace
-
-/// The text of a language, which its catalogue looks into.
-struct Language::Learnt {
-    Learnt(std::string_view of, std::string packed)
-        : tag(of), text(std::move(packed)), catalogue(text_keys, std::string_view(text).substr(first_line)) {}
-
-    std::string tag;
-    std::string text;
-    Catalogue catalogue;
-};
-
-std::string_view language_for(std::string_view wanted) {
-    if (wanted == pseudo_tag) return pseudo_tag;
-    for (const LanguageName& language : language_names) {
-        if (wanted.substr(0, wanted.find('-')) == language.tag) return language.tag;
+/// The place of a tag among the languages; English for one that is none.
+std::size_t place_of(std::string_view tag) {
+    if (tag == pseudo_tag) return languages - 1;
+    for (std::size_t i = 1; i < language_names.size(); ++i) {
+        if (tag == language_names[i].tag) return i;
     }
-    return english_tag;
+    return 0;
 }
 
-Language::Language() = default;
-Language::~Language() = default;
+}  // namespace
+
+const char* language_for(std::string_view wanted) {
+    if (wanted == pseudo_tag) return pseudo_tag;
+    return language_names[place_of(wanted.substr(0, wanted.find('-')))].tag;
+}
 
 bool Language::learn(std::string_view tag, std::string packed) {
     if (packed.size() <= first_line || packed.back() != '\n') return false;
-    const std::string_view body = std::string_view(packed).substr(first_line);
-    if (stated(std::string_view(packed).substr(0, first_line - 1)) != fingerprint(body, fingerprint(text_keys))) {
-        return false;
-    }
-    auto learnt = std::make_unique<Learnt>(tag, std::move(packed));
-    if (!learnt->catalogue.whole()) return false;
-    learnt_.push_back(std::move(learnt));
+    const std::string_view text = packed;
+    const std::string_view body = text.substr(first_line);
+    if (stated(text.substr(0, first_line - 1)) != fingerprint(body, fingerprint(text_keys))) return false;
+    Catalogue catalogue(text_keys, body);
+    if (!catalogue.whole()) return false;
+    // A long text stays where it is when it is moved, and with it what looks into it.
+    Learnt& learnt = learnt_[place_of(tag)];
+    learnt.text = std::move(packed);
+    learnt.catalogue = std::move(catalogue);
     return true;
 }
 
 bool Language::speak(std::string_view tag) {
-    const Learnt* found = nullptr;
-    for (const auto& learnt : learnt_) {
-        if (learnt->tag == tag) found = learnt.get();
-    }
-    if (found == nullptr && tag != english_tag) return false;
-    spoken_ = found;
+    const std::size_t place = place_of(tag);
+    if (place > 0 && learnt_[place].text.empty()) return false;
+    spoken_ = place;
     tag_ = tag;
     return true;
 }
+
+const LanguageName& Language::name() const { return language_names[spoken_ % language_names.size()]; }
 
 DecimalSign Language::usual_decimal_sign() const {
     return tag_.starts_with(english_tag) ? DecimalSign::point : DecimalSign::comma;
@@ -92,8 +86,12 @@ DecimalSign Language::usual_decimal_sign() const {
 
 bool Language::knows(std::string_view key) { return english().knows(key); }
 
+std::string_view Language::sentence_in(std::size_t language, std::string_view key, bool one) const {
+    return (language == 0 ? english() : learnt_[language].catalogue).sentence(key, one);
+}
+
 std::string Language::sentence(std::string_view key, bool one) const {
-    const std::string_view text = (spoken_ == nullptr ? english() : spoken_->catalogue).sentence(key, one);
+    const std::string_view text = sentence_in(spoken_, key, one);
     return std::string(text.data() == nullptr ? key : text);
 }
 
@@ -107,15 +105,6 @@ std::string Language::say(const Message& message) const {
     std::string text = sentence(message.key, one);
     for (const Argument& a : message.arguments) replace(text, a.name, argument(a));
     return text;
-}
-
-std::vector<std::string> Language::in_each_language(std::string_view key) const {
-    std::vector<std::string> all{say(key)};
-    if (spoken_ != nullptr) all.emplace_back(english().sentence(key, false));
-    for (const auto& learnt : learnt_) {
-        if (learnt.get() != spoken_) all.emplace_back(learnt->catalogue.sentence(key, false));
-    }
-    return all;
 }
 
 std::string Language::argument(const Argument& a) const {

@@ -1,32 +1,39 @@
 #pragma once
 
 #include <array>
-#include <memory>
 #include <string>
 #include <string_view>
 #include <vector>
 
+#include "core/quantity/catalogue.hpp"
 #include "core/quantity/message.hpp"
 #include "core/quantity/number_format.hpp"
 
 namespace overwater {
 
-/// A language that can be chosen: its BCP 47 tag, and its name in itself.
+/// A language that can be chosen: its BCP 47 tag, the same where there is little room, and its name in itself.
 struct LanguageName {
-    std::string_view tag;
-    std::string_view name;
+    const char* tag;
+    const char* shown;
+    const char* name;
 };
-inline constexpr std::array<LanguageName, 4> language_names{
-    {{"en", "English"}, {"de", "Deutsch"}, {"es", "Espa\u00f1ol"}, {"fr", "Fran\u00e7ais"}}};
+inline constexpr std::array<LanguageName, 4> language_names{{{"en", "EN", "English"},
+                                                             {"de", "DE", "Deutsch"},
+                                                             {"es", "ES", "Espa\u00f1ol"},
+                                                             {"fr", "FR", "Fran\u00e7ais"}}};
+
+/// These and the one for tests, which comes last.
+inline constexpr std::size_t languages = language_names.size() + 1;
 
 /// The tag among these, or `en-x-pseudo`, that serves a person who asks for `wanted` ("de-AT"); else `en`.
-std::string_view language_for(std::string_view wanted);
+const char* language_for(std::string_view wanted);
 
 /// The sentences of the interface. English is in the program; the text of another language is learnt while it runs.
 class Language {
 public:
-    Language();
-    ~Language();
+    Language() = default;
+    Language(const Language&) = delete;
+    Language& operator=(const Language&) = delete;
 
     /// Takes the text of a language, as tools/text_table.py writes it. False where it was written for other keys or is
     /// damaged: then nothing has changed.
@@ -34,6 +41,8 @@ public:
     /// Says everything in this language from now on. False where its text was not learnt: then nothing has changed.
     bool speak(std::string_view tag);
     const std::string& tag() const { return tag_; }
+    /// Of the one spoken.
+    const LanguageName& name() const;
 
     void set_decimal_sign(DecimalSign sign) { sign_ = sign; }
     DecimalSign decimal_sign() const { return sign_; }
@@ -44,8 +53,8 @@ public:
     std::string say(std::string_view key) const;
     /// The sentence of a message with its places filled: quantities with their units, names of readings, counts.
     std::string say(const Message& message) const;
-    /// The sentence of a key in each language that is known, the one spoken first.
-    std::vector<std::string> in_each_language(std::string_view key) const;
+    /// The sentence of a key in one of `languages`; empty where its text was not learnt.
+    std::string_view sentence_in(std::size_t language, std::string_view key, bool one = false) const;
     /// "a, b and c".
     std::string list(const std::vector<std::string>& items) const;
     /// A number with the unit's sign behind a space that does not break.
@@ -55,12 +64,15 @@ public:
     static bool knows(std::string_view key);
 
 private:
-    struct Learnt;
     std::string sentence(std::string_view key, bool one) const;
     std::string argument(const Argument& argument) const;
 
-    std::vector<std::unique_ptr<Learnt>> learnt_;
-    const Learnt* spoken_ = nullptr;  ///< none: English
+    struct Learnt {
+        std::string text;
+        Catalogue catalogue;  ///< looks into the text
+    };
+    std::array<Learnt, languages> learnt_;
+    std::size_t spoken_ = 0;
     std::string tag_ = "en";
     DecimalSign sign_ = DecimalSign::point;
 };

@@ -26,7 +26,11 @@ constexpr double slice_ms = 8;
 }  // namespace
 
 void add_column(std::vector<ColumnName>& names, const App& app, const std::string& key, std::string_view name) {
-    for (std::string& words : app.language().in_each_language(key)) names.push_back({std::move(words), name});
+    names.push_back({app.say(key), name});
+    for (std::size_t language = 0; language < languages; ++language) {
+        const std::string_view words = app.language().sentence_in(language, key);
+        if (!words.empty()) names.push_back({std::string(words), name});
+    }
 }
 
 std::vector<ColumnName> sheet_columns(const App& app) {
@@ -52,8 +56,9 @@ std::vector<ChoiceName> sheet_choices(const App& app) {
         for (const std::string_view value : choices_of(field)) {
             names.push_back({choice_words(app, field, value), field, value});
             const std::string key = "choice." + std::string(name_of(field)) + '.' + std::string(value);
-            for (std::string& words : app.language().in_each_language(key)) {
-                names.push_back({std::move(words), field, value});
+            for (std::size_t language = 0; language < languages; ++language) {
+                const std::string_view words = app.language().sentence_in(language, key);
+                if (!words.empty()) names.push_back({std::string(words), field, value});
             }
         }
     }

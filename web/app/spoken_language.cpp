@@ -22,7 +22,7 @@ void App::begin_language(const std::string& fragment) {
         const std::size_t begin = at + link_prefix.size();
         wanted = fragment.substr(begin, fragment.find('&', begin) - begin);
     }
-    if (const std::string_view tag = language_for(wanted); tag != language_.tag()) ask_language(std::string(tag));
+    if (const char* tag = language_for(wanted); tag != language_.tag()) ask_language(tag);
 }
 
 /// Speaks it at once where its text is here, else as soon as that comes.
@@ -44,7 +44,7 @@ void App::text_came(const std::string& tag, const std::string& packed) {
     if (!language_.learn(tag, packed)) {
         for (const LanguageName& language : language_names) {
             if (language.tag != tag) continue;
-            tell(say(Message{"language.not_loaded"}.text("language", std::string(language.name))), true);
+            tell(say(Message{"language.not_loaded"}.text("language", language.name)), true);
         }
         language_by_hand_ = false;
         wanted_language_.clear();

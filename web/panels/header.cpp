@@ -11,16 +11,8 @@ namespace overwater {
 namespace {
 
 constexpr float wide_header = 1000;
+constexpr float roomy_header = 1440;  ///< from here on every name has its usual room at both sides
 constexpr float wide_gap = 4;
-
-/// How close the header stands: where one row is too short for it, the language goes by its tag, then names stand closer
-/// and the record's is cut earlier.
-struct Density {
-    float room;           ///< of a name, at both sides together
-    float record;         ///< at most, of the record's name and state
-    bool short_language;
-};
-constexpr Density densities[] = {{22, 330, false}, {22, 330, true}, {16, 280, true}, {11, 240, true}};
 
 struct Press {
     std::string_view key;
@@ -56,16 +48,7 @@ public:
         const bool wide = ui_.width() >= wide_header;
         const float pad = wide ? 8.5f : 5;
         // The background needs the height, which is known only when everything has its place: rows are counted first.
-        float bottom = 0;
-        for (const Density& density : densities) {
-            density_ = density;
-            bottom = place(margin, pad, wide, false);
-            if (!wide || bottom <= row_ + 2 * pad) break;
-        }
-        if (wide && bottom > row_ + 2 * pad) {
-            density_ = densities[0];
-            bottom = place(margin, pad, wide, false);
-        }
+        const float bottom = place(margin, pad, wide, false);
         ui_.fill({0, 0, ui_.width(), bottom}, Ink::card);
         ui_.rule({0, bottom}, {ui_.width(), bottom});
         ui_.open("header", Role::navigation, {0, 0, ui_.width(), bottom}, app_.say("header.name"));
@@ -85,7 +68,7 @@ private:
         const float right = ui_.width() - margin;
         float total = width_of("header.undo") + width_of("header.redo") + wide_gap;
         for (const Press& press : right_pages) total += width_of(press.words) + wide_gap;
-        total += wide_gap + language_width();
+        total += wide_gap + language_tag_width(app_, ui_);
         const Rect next = flow.next(0);
         if (wide && next.y == pad && next.x + total <= right + wide_gap) {
             // What belongs to the whole record stands at the right edge.
@@ -103,10 +86,8 @@ private:
     }
 
     float width_of(std::string_view key) const {
-        return std::ceil(ui_.text_width(app_.say(key), Type{Face::semibold, 16, Ink::text})) + density_.room;
-    }
-    float language_width() const {
-        return language_choice_width(app_, ui_, density_.short_language ? ChoiceLook::tag : ChoiceLook::name);
+        return std::ceil(ui_.text_width(app_.say(key), Type{Face::semibold, 16, Ink::text})) +
+               (ui_.width() < roomy_header ? 11 : 22);
     }
 
     void brand(Flow& flow) {
@@ -121,7 +102,7 @@ private:
         const Type state_type{Face::regular, 15, Ink::soft};
         std::string name = record_title(app_.language(), app_.record().name);
         const std::string state = app_.say(app_.keeping());
-        const float most = std::min(ui_.width() - 40, density_.record);
+        const float most = std::min(ui_.width() - 40, 330.0f);
         const float state_width = ui_.text_width(state, state_type);
         while (name.size() > 4 && ui_.text_width(name, name_type) + state_width + 44 > most) {
             // Whole characters only: a UTF-8 trail byte never stands alone.
@@ -172,10 +153,10 @@ private:
 
     /// On every page: who does not read the language of the page has to find it without knowing the way.
     void language(Flow& flow) {
-        const Rect rect = flow.next(language_width());
+        const Rect rect = flow.next(language_tag_width(app_, ui_));
         if (!drawing_) return;
-        draw_language_choice(app_, ui_, "header.language", {rect.x, rect.y + 1, rect.w, row_ - 2},
-                             density_.short_language ? ChoiceLook::tag : ChoiceLook::name, app_.say("language.name"));
+        draw_language_choice(app_, ui_, "header.language", {rect.x, rect.y + 1, rect.w, row_ - 2}, false,
+                             app_.say("language.name"));
     }
 
     void steps(Flow& flow) {
@@ -196,7 +177,6 @@ private:
     App& app_;
     Ui& ui_;
     float row_;
-    Density density_ = densities[0];
     bool drawing_ = false;
 };
 

@@ -98,7 +98,7 @@ private:
         const float label = ui_.text_width(app_.say("language.name"), Type{}) + 14;
         ui_.label("records.language.label", "records.language", {margin_, y_, label, row_}, app_.say("language.name"));
         draw_language_choice(app_, ui_, "records.language",
-                             {margin_ + label, y_, language_choice_width(app_, ui_, ChoiceLook::box), row_}, ChoiceLook::box);
+                             {margin_ + label, y_, 120, row_}, true);
         y_ += row_;
         paragraph("records.language_about", app_.say("language.about"), soft, 8);
     }
