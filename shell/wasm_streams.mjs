@@ -10,19 +10,22 @@ export const stream = Object.freeze({
     i64: 0, f64: 1, calledConstant: 2, op: 3, branch: 4, table: 5, call: 6, otherConstant: 7, f32: 8,
     storedConstant: 9, addedConstant: 10, offset: 11, locals: 12, align: 13, block: 14, pointer: 15, before: 16,
     after: 17, local: 18,
+    index: 19, maskConstant: 20, branchIf: 21, global: 22,
 });
-export const streamCount = 19;
+export const streamCount = 23;
 
 /** Where an i32 constant goes, by the opcode behind it. @param {number} next */
 function constantStream(next) {
     if (next === 0x10) return stream.calledConstant;
     if (next === 0x6a) return stream.addedConstant;
+    if (next >= 0x71 && next <= 0x76) return stream.maskConstant;
     return (next >= 0x36 && next <= 0x3e) || next === 0x20 || next === 0x41 ? stream.storedConstant : stream.otherConstant;
 }
 
-/** A local that is read to load from what it points at, or any other. @param {number} op @param {number} next */
+/** A local that is read to load from what it points at, or to be reckoned with; or any other. @param {number} op @param {number} next */
 function localStream(op, next) {
-    return op === 0x20 && next >= 0x28 && next <= 0x35 ? stream.pointer : stream.local;
+    if (op === 0x20 && next >= 0x28 && next <= 0x35) return stream.pointer;
+    return op === 0x20 && next === 0x41 ? stream.index : stream.local;
 }
 
 /**
@@ -51,7 +54,7 @@ export function walkBody(take, next) {
             ++depth;
             take(stream.block);
         } else if (op === 0x0c || op === 0x0d) {
-            take(stream.branch);
+            take(op === 0x0d ? stream.branchIf : stream.branch);
         } else if (op === 0x0e) {
             for (let labels = take(stream.table); labels >= 0; --labels) take(stream.table);
         } else if (op === 0x10) {
@@ -60,7 +63,7 @@ export function walkBody(take, next) {
             take(stream.op);
             take(stream.op);
         } else if (op === 0x23 || op === 0x24 || op === 0x3f || op === 0x40) {
-            take(stream.op);
+            take(stream.global);
         } else if (op === 0x42) {
             take(stream.i64);
         } else if (op === 0x43) {
