@@ -7,16 +7,22 @@
 
 /** The streams, in the order in which they pack best. */
 export const stream = Object.freeze({
-    local: 0, otherConstant: 1, calledConstant: 2, op: 3, table: 4, branch: 5, offset: 6, call: 7, f32: 8, f64: 9,
-    storedConstant: 10, addedConstant: 11, locals: 12, i64: 13, before: 14, after: 15,
+    i64: 0, f64: 1, calledConstant: 2, op: 3, branch: 4, table: 5, call: 6, otherConstant: 7, f32: 8,
+    storedConstant: 9, addedConstant: 10, offset: 11, locals: 12, align: 13, block: 14, pointer: 15, before: 16,
+    after: 17, local: 18,
 });
-export const streamCount = 16;
+export const streamCount = 19;
 
 /** Where an i32 constant goes, by the opcode behind it. @param {number} next */
 function constantStream(next) {
     if (next === 0x10) return stream.calledConstant;
     if (next === 0x6a) return stream.addedConstant;
     return (next >= 0x36 && next <= 0x3e) || next === 0x20 || next === 0x41 ? stream.storedConstant : stream.otherConstant;
+}
+
+/** A local that is read to load from what it points at, or any other. @param {number} op @param {number} next */
+function localStream(op, next) {
+    return op === 0x20 && next >= 0x28 && next <= 0x35 ? stream.pointer : stream.local;
 }
 
 /**
@@ -33,9 +39,9 @@ export function walkBody(take, next) {
     for (let depth = 1; depth > 0;) {
         const op = take(stream.op, 1);
         if (op >= 0x20 && op <= 0x22) {
-            take(stream.local);
+            take(localStream(op, next()));
         } else if (op >= 0x28 && op <= 0x3e) {
-            take(stream.op);
+            take(stream.align);
             take(stream.offset);
         } else if (op === 0x41) {
             take(constantStream(next()));
@@ -43,7 +49,7 @@ export function walkBody(take, next) {
             --depth;
         } else if (op >= 0x02 && op <= 0x04) {
             ++depth;
-            take(stream.op);
+            take(stream.block);
         } else if (op === 0x0c || op === 0x0d) {
             take(stream.branch);
         } else if (op === 0x0e) {
@@ -68,7 +74,7 @@ export function walkBody(take, next) {
             const kind = take(stream.op);
             const lane = kind >= 84 && kind <= 91;
             if (kind <= 11 || lane || kind === 92 || kind === 93) {
-                take(stream.op);
+                take(stream.align);
                 take(stream.offset);
             }
             if (kind === 12 || kind === 13) take(stream.f64, 16);
@@ -138,6 +144,6 @@ export function moduleOf(sorted) {
     sized(() => {
         for (let functions = take(stream.locals); functions > 0; --functions) sized(() => walkBody(take, next));
     });
-    module.set(sorted.subarray(places[stream.after]), end);
+    module.set(sorted.subarray(places[stream.after], places[stream.after] + lengths[stream.after]), end);
     return module.subarray(0, size);
 }

@@ -25,6 +25,8 @@ const opened = await tab.evaluate(() => new Promise((done) => {
 }));
 await still(tab);
 const frame = await tab.evaluate(() => globalThis.overwaterBench(50));
+await tab.evaluate((el) => el.scrollIntoView(), await at(tab, 'pool.head.group').elementHandle());
+await still(tab);
 await at(tab, 'pool.group.3.open').click();
 await still(tab);
 const field = '[data-key="pool.group.3.0.scale_reading"]';

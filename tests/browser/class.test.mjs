@@ -69,6 +69,20 @@ describe('the pages of a class', { timeout: 240_000 }, () => {
         assert.ok(met, 'no dot was met');
     }));
 
+    it('stay where they are while a box scrolls inside itself', () => withCleanPage({ kind: 'served' }, async ({ tab }) => {
+        await at(tab, 'header.class').click();
+        await tab.mouse.move(2, 600);
+        await still(tab);
+        const heading = () => at(tab, 'pool.heading').screenshot();
+        const before = await heading();
+        await at(tab, 'pool.text').focus();
+        await tab.evaluate((text) => document.execCommand('insertText', false, text), table(30));
+        await at(tab, 'pool.text').evaluate((box) => { box.scrollTop = 200; });
+        await still(tab);
+        assert.ok(await at(tab, 'pool.text').evaluate((box) => box.scrollTop) > 0);
+        assert.ok((await heading()).equals(before), 'the painting moved');
+    }));
+
     it('hold a thousand groups in a thousand nodes', () => withCleanPage({ kind: 'served' }, async ({ tab }) => {
         await classOf(tab, 1000);
         assert.match(await at(tab, 'pool.sentence').textContent(), /1000 runs/);
