@@ -25,13 +25,16 @@ std::uint32_t fingerprint(std::string_view text, std::uint32_t value = 216613626
     return value;
 }
 
+constexpr std::size_t first_line = 9;
+
 /// The number that the first line of a packed text states.
-std::uint32_t stated(std::string_view line) {
+std::uint32_t stated(const char* line) {
     std::uint32_t value = 0;
-    for (const char c : line) value = value * 16 + static_cast<std::uint32_t>(c <= '9' ? c - '0' : c - 'a' + 10);
+    for (std::size_t i = 0; i + 1 < first_line; ++i) {
+        value = value * 16 + static_cast<std::uint32_t>(line[i] <= '9' ? line[i] - '0' : line[i] - 'a' + 10);
+    }
     return value;
 }
-constexpr std::size_t first_line = 9;
 
 void replace(std::string& text, std::string_view place, std::string_view value) {
     const std::string name = '{' + std::string(place) + '}';
@@ -58,9 +61,8 @@ const char* language_for(std::string_view wanted) {
 
 bool Language::learn(std::string_view tag, std::string packed) {
     if (packed.size() <= first_line || packed.back() != '\n') return false;
-    const std::string_view text = packed;
-    const std::string_view body = text.substr(first_line);
-    if (stated(text.substr(0, first_line - 1)) != fingerprint(body, fingerprint(text_keys))) return false;
+    const std::string_view body(packed.data() + first_line, packed.size() - first_line);
+    if (stated(packed.data()) != fingerprint(body, fingerprint(text_keys))) return false;
     Catalogue catalogue(text_keys, body);
     if (!catalogue.whole()) return false;
     // A long text stays where it is when it is moved, and with it what looks into it.

@@ -9,7 +9,6 @@ namespace {
 
 constexpr std::string_view language_setting = "language";
 constexpr std::string_view sign_setting = "decimal_sign";
-constexpr std::string_view comma = "comma";
 constexpr std::string_view link_prefix = "lang=";
 
 }  // namespace
@@ -77,11 +76,11 @@ void App::language_changed() {
 DecimalSign App::new_decimal_sign() const {
     const std::string chosen = shelf_.setting(sign_setting);
     if (chosen.empty()) return language_.usual_decimal_sign();
-    return chosen == comma ? DecimalSign::comma : DecimalSign::point;
+    return chosen == "," ? DecimalSign::comma : DecimalSign::point;
 }
 
 void App::keep_decimal_sign() {
-    shelf_.set_setting(sign_setting, record_.conventions.decimal_sign == DecimalSign::comma ? comma : "point");
+    shelf_.set_setting(sign_setting, record_.conventions.decimal_sign == DecimalSign::comma ? "," : ".");
 }
 
 }  // namespace overwater
