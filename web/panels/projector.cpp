@@ -129,6 +129,9 @@ private:
     float changes(float top) {
         const float tall = std::max(px(48), 44.0f);
         const Type words = type(22);
+        // In the same region as on the bench: whoever goes there from a reading takes its field along, and a field that has
+        // the focus must not change its place in the document.
+        ui_.open("bench.readings", Role::region, {margin_, top, inner(), 0}, app_.say("bench.readings"));
         Flow flow(margin_, top, inner(), tall + px(8), px(12));
         const std::string label = app_.say("projector.reading");
         const float label_width = ui_.text_width(label, words) + 4;
@@ -166,6 +169,7 @@ private:
                 app_.projector_forget_marks();
             }
         }
+        ui_.close();
         return flow.bottom() - top;
     }
 
