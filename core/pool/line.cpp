@@ -61,12 +61,10 @@ double r_squared(const Line& line, std::span<const double> x, std::span<const do
     return all.value() > 0 ? 1 - left.value() / all.value() : 1;
 }
 
-double band_at(const Line& line, double x) {
-    return line.degrees > 0 ? coverage_factor(line.degrees) * line.u_at(x) : 0;
-}
+double band_factor(const Line& line) { return line.degrees > 0 ? coverage_factor(line.degrees) : 0; }
 
-double band_at(const OriginLine& line, double x) {
-    return line.count < 2 ? 0 : coverage_factor(degrees_of(line.count, 1)) * line.slope_u * std::fabs(x);
+double band_factor(const OriginLine& line) {
+    return line.count < 2 ? 0 : coverage_factor(degrees_of(line.count, 1));
 }
 
 PooledRatio mean_of_ratios(std::span<const double> x, std::span<const double> y) {

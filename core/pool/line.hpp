@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cmath>
 #include <cstddef>
 #include <optional>
 #include <span>
@@ -18,6 +19,7 @@ struct OriginLine {
     double slope_u = 0;      ///< standard uncertainty, from the scatter; of 2 points or more
     double residual = 0;     ///< standard deviation of the residuals, n - 1 degrees of freedom
     double r_squared = 0;    ///< about zero, not about the mean, since the line has to go through the origin
+    double u_at(double x) const { return slope_u * std::fabs(x); }
 };
 /// Of 1 point or more with an x other than 0; else no slope and `count` 0.
 OriginLine line_through_origin(std::span<const double> x, std::span<const double> y);
@@ -28,9 +30,10 @@ std::optional<Line> free_line(std::span<const double> x, std::span<const double>
 /// Share of the scatter of y about its mean that the line takes away.
 double r_squared(const Line& line, std::span<const double> x, std::span<const double> y);
 
-/// Half-width of the 95 % band of a line at `x`: where the line itself may lie. 0 where the scatter is not known.
-double band_at(const Line& line, double x);
-double band_at(const OriginLine& line, double x);
+/// How many times `u_at` the 95 % band of a line reaches to each side: where the line itself may lie. 0 where the scatter is
+/// not known. A quantile of Student's t costs as much as a thousand points of the band: ask once a line.
+double band_factor(const Line& line);
+double band_factor(const OriginLine& line);
 
 /// Three ways to pool y/x, each right for another scatter (weights of least squares): mean of ratios where the scatter
 /// of y grows as x, ratio of totals where its square does, slope through the origin where it is the same for all.

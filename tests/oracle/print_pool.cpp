@@ -30,7 +30,7 @@ int main() {
                                static_cast<double>(far.index),     far.statistic,   far.critical,
                                dixon(y).statistic, origin.slope,   origin.slope_u,  origin.residual,
                                origin.r_squared, line.intercept,   line.slope,      line.u_intercept,
-                               line.u_slope,     line.residual,    r_squared(line, x, y), band_at(line, 0.0),
+                               line.u_slope,     line.residual,    r_squared(line, x, y), band_factor(line) * line.u_at(0),
                                ratios.value,     ratios.u,         totals.value,    totals.u};
         for (const double number : numbers) std::printf("%.17g ", number);
         std::printf("\n");

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "web/draw/geometry.hpp"
 
@@ -212,29 +213,32 @@ ClassPicture draw_class_lines(const ClassView& view, float width, float height, 
     constexpr int steps = 60;
     const auto amount_at = [&](int i) { return x.high * i / steps; };
     if (set.origin.count > 1) {
-        std::vector<Point> band;
-        for (int i = 0; i <= steps; ++i) {
-            const double n = amount_at(i);
-            band.push_back({x.at(n), y.at(slope * n + band_at(set.origin, n * millimole) / millilitre)});
-        }
-        for (int i = steps; i >= 0; --i) {
-            const double n = amount_at(i);
-            band.push_back({x.at(n), y.at(slope * n - band_at(set.origin, n * millimole) / millilitre)});
-        }
-        picture.area(std::move(band), Ink::band);
+        // A wedge: both its edges are straight lines from the origin.
+        const double far = x.high;
+        const double reach = band_factor(set.origin) * set.origin.u_at(far * millimole) / millilitre;
+        picture.area({{x.at(0), y.at(0)}, {x.at(far), y.at(slope * far + reach)}, {x.at(far), y.at(slope * far - reach)}},
+                     Ink::band);
     }
     picture.line({x.at(0), y.at(0)}, {x.at(x.high), y.at(slope * x.high)}, Ink::copper, 2);
     if (set.free) {
-        for (const double side : {-1.0, 0.0, 1.0}) {
+        const double factor = band_factor(*set.free);
+        for (const double side : {-factor, 0.0, factor}) {
             std::vector<Point> points;
-            // Outside the picture it is not drawn at all: along its edge it would look like a line of its own.
+            // Outside the picture it is not drawn at all: along its edge it would look like a line of its own. Where it leaves
+            // and comes back, each part is a line.
+            const auto draw = [&] {
+                picture.polyline(std::exchange(points, {}), Ink::liquid_edge, side == 0.0 ? 1.8f : 1.0f, side != 0.0);
+            };
             for (int i = 0; i <= steps; ++i) {
                 const double n = amount_at(i) * millimole;
-                const double value = set.free->intercept + set.free->slope * n + side * band_at(*set.free, n);
+                const double value = set.free->at(n) + side * set.free->u_at(n);
                 float height_at = y.at(value / millilitre);
-                if (kept_between(height_at, y.to - 6, y.from + 6) == 0) points.push_back({x.at(amount_at(i)), height_at});
+                if (kept_between(height_at, y.to - 6, y.from + 6) == 0)
+                    points.push_back({x.at(amount_at(i)), height_at});
+                else if (!points.empty())
+                    draw();
             }
-            picture.polyline(std::move(points), Ink::liquid_edge, side == 0.0 ? 1.8f : 1.0f, side != 0.0);
+            draw();
         }
     }
 
