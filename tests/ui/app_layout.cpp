@@ -477,6 +477,8 @@ void inspect_all(const std::string& language, const Screen& screen) {
 
 }  // namespace
 
+// tools/test runs this suite beside all others: it takes most of the time.
+TEST_SUITE("layout") {
 TEST_CASE("Nothing is cut off or overlaps, and everything has its name, on every page, at every size, also 40 % longer") {
     for (const char* language : {"en", "en-x-pseudo"}) {
         for (const Screen& screen : screens) {
@@ -495,6 +497,8 @@ TEST_CASE("The same in every language, on a wide page and on the narrowest") {
         }
     }
 }
+
+}  // TEST_SUITE
 
 TEST_CASE("The header with its list of languages is one row on a wide page") {
     for (const float width : {1366.0F, 1280.0F}) {
