@@ -4,13 +4,13 @@
 import { kind } from './bridge.mjs';
 
 // In the order of the bits that `ow_media` returns (browser_platform.cpp).
-const queries = [
+const lists = [
     '(prefers-color-scheme: dark)', '(prefers-contrast: more)', '(forced-colors: active)',
     '(prefers-reduced-motion: reduce)', '(pointer: coarse)',
-];
+].map((query) => matchMedia(query)); // made once: each frame asks
 
 /** One bit for each question answered with yes. */
-export const mediaBits = () => queries.reduce((bits, query, i) => bits | (Number(matchMedia(query).matches) << i), 0);
+export const mediaBits = () => lists.reduce((bits, list, i) => bits | (Number(list.matches) << i), 0);
 
 /**
  * @param {HTMLCanvasElement} canvas
@@ -36,7 +36,7 @@ export function listenToMedia(canvas, send) {
     measure();
     watchRatio();
     new ResizeObserver(measure).observe(canvas);
-    for (const query of queries) matchMedia(query).addEventListener('change', () => send(kind.media));
+    for (const list of lists) list.addEventListener('change', () => send(kind.media));
     document.addEventListener('visibilitychange', () => send(kind.visibility, '', '', Number(!document.hidden)));
 
     /** Called at the start of a frame: a canvas is emptied by a change of size, so it is changed just before drawing. */

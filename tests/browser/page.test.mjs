@@ -191,6 +191,7 @@ describe('the served page', { timeout: 60_000 }, () => {
         await reading(page.tab).fill('8.73');
         await page.tab.waitForTimeout(2000);
         assert.deepEqual(after, []);
+        assert.deepEqual(await page.context.cookies(), []);
         await page.tab.evaluate(() => fetch('icon.svg'));
         assert.notDeepEqual(after, [], 'requests go unnoticed');
     }));

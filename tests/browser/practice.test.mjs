@@ -1,9 +1,10 @@
 // Practice runs in the built page: from the code to the checked result by keyboard alone and by touch alone, what the
 // page says to a screen reader, and the key that is printed.
 import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
 import { describe, it } from 'node:test';
-import { field, still } from './harness.mjs';
-import { focusedName, tabTo, violations, withCleanPage } from './people.mjs';
+import { field, started, still } from './harness.mjs';
+import { focusedName, pressAt, tabTo, violations, withCleanPage, withPage } from './people.mjs';
 
 // Codes of seed 1, number 4, by core/lesson/practice_code.hpp: usual with the results at once; easy after an attempt.
 const atOnce = '000DD-04W7';
@@ -27,22 +28,36 @@ async function verdicts(tab) {
     return rows.map((row) => row.endsWith('not right') ? 'not right' : 'right');
 }
 
+/** From the code to all readings typed, by keyboard. */
+async function readByKeyboard(tab) {
+    await pressAt(tab, 'Practice', { most: 90 });
+    await tabTo(tab, 'Practice code', { most: 90 });
+    await tab.keyboard.type(atOnce.toLowerCase().replace('-', ' '));
+    await pressAt(tab, 'Start', { most: 90 });
+    assert.equal(await focusedName(tab), 'Ribbon length');
+    for (const name of readings) {
+        await tabTo(tab, name, { most: 90 });
+        await still(tab);
+        await tab.keyboard.type(await readDial(tab));
+    }
+}
+
+/** What is printed is kept instead: a dialogue would wait for a person. */
+const keepPrinted = () => {
+    globalThis.print = () => {
+        globalThis.top.overwaterPrinted = {
+            rows: document.querySelectorAll('tbody tr').length,
+            title: document.title,
+            words: document.body.textContent,
+            border: getComputedStyle(document.querySelector('td')).borderTopWidth,
+        };
+        globalThis.dispatchEvent(new Event('afterprint'));
+    };
+};
+
 describe('a practice run', { concurrency: false }, () => {
     it('goes from code to checked result by keyboard alone', () => withCleanPage({ kind: 'one-file' }, async ({ tab }) => {
-        await tabTo(tab, 'Practice', { most: 90 });
-        await tab.keyboard.press('Enter');
-        await still(tab);
-        await tabTo(tab, 'Practice code', { most: 90 });
-        await tab.keyboard.type(atOnce.toLowerCase().replace('-', ' '));
-        await tabTo(tab, 'Start', { most: 90 });
-        await tab.keyboard.press('Enter');
-        await still(tab);
-        assert.equal(await focusedName(tab), 'Ribbon length');
-        for (const name of readings) {
-            await tabTo(tab, name, { most: 90 });
-            await still(tab);
-            await tab.keyboard.type(await readDial(tab));
-        }
+        await readByKeyboard(tab);
         await tabTo(tab, 'Larger', { most: 90 });
         await tab.keyboard.press('Space');
         await still(tab);
@@ -59,6 +74,44 @@ describe('a practice run', { concurrency: false }, () => {
         await still(tab);
         await tab.waitForSelector('[data-key="practice.truth"]', { state: 'attached' });
     }));
+
+    for (const kind of ['served', 'one-file']) {
+        it(`is done, saved, printed and handed in without mouse, WebGL and network (${kind})`, () =>
+            withPage({ kind, webgl: false, before: keepPrinted }, async ({ tab, context }) => {
+                if (kind === 'served') {
+                    await tab.evaluate(() => navigator.serviceWorker.ready);
+                    await context.setOffline(true);
+                    await tab.reload();
+                    await started(tab);
+                }
+                await readByKeyboard(tab);
+                await pressAt(tab, 'Compare readings', { most: 120 });
+                await pressAt(tab, 'Compare with the instruments', { most: 120 });
+                assert.deepEqual(await verdicts(tab), Array(5).fill('right'));
+
+                await pressAt(tab, 'Records', { most: 120, matches: (name) => /^(Records|Practice run)/.test(name) });
+                const saved = tab.waitForEvent('download');
+                await pressAt(tab, 'Save a file', { most: 120, matches: (name) => name.startsWith('Save a file of Practice') });
+                const file = await (await saved).path();
+                const record = JSON.parse(readFileSync(file, 'utf8'));
+                assert.equal(record.practice_code, atOnce);
+
+                await pressAt(tab, 'Print the lab sheet', { most: 120 });
+                await tab.waitForFunction(() => globalThis.overwaterPrinted);
+                assert.match(await tab.evaluate(() => globalThis.overwaterPrinted.words), /Ribbon length/);
+
+                // Handed in: the teacher's page takes the file into the class set.
+                await withCleanPage({ kind: 'one-file' }, async ({ tab: teacher }) => {
+                    await pressAt(teacher, 'Class', { most: 90 });
+                    await pressAt(teacher, 'Class set', { most: 90 });
+                    const chooser = teacher.waitForEvent('filechooser');
+                    await pressAt(teacher, 'Open files …', { most: 90, matches: (name) => name.startsWith('Open files') });
+                    await (await chooser).setFiles(file);
+                    await teacher.waitForSelector('[data-key="pool.group.0.open"]', { state: 'attached' });
+                    assert.match(await teacher.locator('[data-key="pool.sentence"]').textContent(), /1 run/);
+                });
+            }));
+    }
 
     it('goes from code to checked result by touch alone, with targets of 44 px', () =>
         withCleanPage({ kind: 'served', size: { width: 390, height: 844 }, touch: true, fragment: `#practice=${afterAttempt}` }, async ({ tab }) => {
@@ -104,17 +157,7 @@ describe('a practice run', { concurrency: false }, () => {
 for (const kind of ['served', 'one-file']) {
     it(`the key is printed as a document of its own (${kind})`, () => withCleanPage({
         kind, fragment: '#practice=',
-        // A print dialogue would wait for a person: what would be printed is kept instead.
-        before: () => {
-            globalThis.print = () => {
-                globalThis.top.overwaterPrinted = {
-                    rows: document.querySelectorAll('tbody tr').length,
-                    title: document.title,
-                    border: getComputedStyle(document.querySelector('td')).borderTopWidth,
-                };
-                globalThis.dispatchEvent(new Event('afterprint'));
-            };
-        },
+        before: keepPrinted,
     }, async ({ tab }) => {
         await tab.getByRole('button', { name: 'Make codes', exact: true }).click();
         await still(tab);

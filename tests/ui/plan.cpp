@@ -207,6 +207,7 @@ TEST_CASE("a bench card for each group: cautions first, readings in order with b
     CHECK(html.find("The school&#39;s own rules come first") < html.find("<h2>Take</h2>"));
     CHECK(html.find("1. Mass of metal") < html.find("Scale reading"));
     CHECK(html.find("Scale reading") < html.find("Barometer"));
+    CHECK(has(html, "<li>Tube capacity: 50 mL</li>"));
     CHECK(has(html, "<th>Run 2</th>"));
     // ISO 385: a burette of 50 mL has divisions of 0.1 mL, read to half of one.
     CHECK(has(html, "Scale reading</th><td></td><td></td><td>mL</td><td>0.05 mL</td>"));

@@ -145,6 +145,10 @@ TEST_CASE("A group is left out by hand alone, with a reason that stays wherever 
         CHECK_FALSE(has(html, "<b>tube"));
         CHECK(has(html, "<svg"));
         CHECK(has(html, "Standard error of the mean"));
+        // What all runs share stands in the report, what differs in its table.
+        CHECK(has(plain(html), "Tube capacity: 50"));
+        CHECK(has(plain(html), "End space: 2.35"));
+        CHECK_FALSE(has(plain(html), "Mass of metal: "));
     }
     const auto same = [](Desk& desk) {
         const PoolDesk& pool = desk.app().pool_desk();

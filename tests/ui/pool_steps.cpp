@@ -113,6 +113,27 @@ TEST_CASE("The same sheets opened a second time are the same groups") {
     CHECK(groups(desk).size() == 5);
 }
 
+TEST_CASE("Two groups alike in every reading are two groups after loading the page again too") {
+    new_world();
+    {
+        Desk desk;
+        begin(desk);
+        desk.press("pool.add");
+        desk.press("pool.add");
+        REQUIRE(groups(desk).size() == 5);
+        for (std::size_t i = 3; i < 5; ++i) {
+            desk.press("pool.group." + std::to_string(i) + ".open");
+            desk.type("pool.group." + std::to_string(i) + ".0.mass_of_metal", "0.0412");
+            desk.type("pool.group." + std::to_string(i) + ".0.scale_reading", "9.15");
+            desk.type("pool.group." + std::to_string(i) + ".name", "7");
+        }
+        desk.settle();
+    }
+    Desk again;
+    CHECK(groups(again).size() == 5);
+    CHECK_FALSE(has(all_words(again), "came a second time"));
+}
+
 TEST_CASE("A word where a number belongs is named in the group's row") {
     new_world();
     Desk desk;

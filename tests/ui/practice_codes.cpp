@@ -94,6 +94,10 @@ TEST_CASE("The key has a row for every run of every number, with what the readin
             const std::string number = format_fixed(dial.position, dial.decimals, DecimalSign::point);
             CHECK(html.find(number) != std::string::npos);
         }
+        // What the student is told stands there as well as what the instruments show.
+        const std::string& capacity = entry_for(practice.record, 0, Field::tube_capacity).text;
+        REQUIRE_FALSE(capacity.empty());
+        CHECK(plain(html).find("Tube capacity " + capacity + " mL") != std::string::npos);
         // What it comes to, to four figures.
         for (const Assessment& expected : practice.expected) {
             const double litres = from_base(*expected.value(Output::molar_volume_standard), UnitId::litre_per_mole);

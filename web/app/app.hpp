@@ -317,8 +317,8 @@ private:
     void keep_pool();
     void write_pool();
     void begin_pool();
-    bool take_group(PoolGroup group);
-    void take_groups(const std::string& text, const std::string& file);
+    bool take_group(PoolGroup group, bool from_outside);
+    void take_groups(const std::string& text, const std::string& file, bool from_outside);
     void take_class_table(const std::string& text, bool pasted);
     bool pool_typed(const std::string& key, const std::string& text);
     void pool_file(const std::string& name, const std::string& text);

@@ -171,7 +171,7 @@ void App::write_pool() {
 
 void App::begin_pool() {
     if (const auto kept = platform::store_get(storage_key)) {
-        take_groups(*kept, {});
+        take_groups(*kept, {}, false);
         find_pool_fields();
         pool_again();
     }

@@ -50,12 +50,15 @@ std::string file_name(std::string_view ending) {
 
 }  // namespace
 
-/// One group more, or in place of the one whose sheet it is again. False where there is no room.
-bool App::take_group(PoolGroup group) {
+/// One group more, or, of those that come from outside, in place of the one whose sheet it is again. False where there is no
+/// room.
+bool App::take_group(PoolGroup group, bool from_outside) {
     take_reason(group);
     assess_group(group);
-    const auto before = std::find_if(pool_.groups.begin(), pool_.groups.end(),
-                                     [&](const PoolGroup& one) { return same_sheet(one, group); });
+    // Of the class that was kept nothing is lost, however alike two groups are.
+    const auto before = !from_outside ? pool_.groups.end()
+                                      : std::find_if(pool_.groups.begin(), pool_.groups.end(),
+                                                     [&](const PoolGroup& one) { return same_sheet(one, group); });
     if (before != pool_.groups.end()) {
         pool_.problems.push_back(say(Message{"pool.came_again"}.text("group", group.name)));
         *before = std::move(group);
@@ -69,7 +72,7 @@ bool App::take_group(PoolGroup group) {
 }
 
 /// Records of a file, one a group. `file` names those that have no name of their own.
-void App::take_groups(const std::string& text, const std::string& file) {
+void App::take_groups(const std::string& text, const std::string& file, bool from_outside) {
     Incomings all = records_in(text);
     if (all.problem) {
         pool_.problems.push_back(say(Message{"import.refused"}.text("file", file).text("reason", say(*all.problem))));
@@ -81,7 +84,7 @@ void App::take_groups(const std::string& text, const std::string& file) {
         const auto code = decode_practice(group.record.practice_code).settings;
         const bool numbered = code && code->student > 0 && !file.empty();
         group.name = numbered ? std::to_string(code->student) : group.record.name.empty() ? file : group.record.name;
-        if (!take_group(std::move(group))) break;
+        if (!take_group(std::move(group), from_outside)) break;
     }
 }
 
@@ -99,7 +102,7 @@ void App::take_class_table(const std::string& text, bool pasted) {
         group.name = std::to_string(sheet.group);
         group.record = std::move(sheet.record);
         group.pasted = pasted;
-        if (!take_group(std::move(group))) break;
+        if (!take_group(std::move(group), true)) break;
     }
     for (const Message& problem : table.problems) pool_.problems.push_back(say(problem));
     pool_.from_open.clear();
@@ -127,7 +130,7 @@ void App::pool_file(const std::string& name, const std::string& text) {
     notice_ms_ = platform::now_ms();
     before_pool_step({});
     if (is_json(text)) {
-        take_groups(text, name);
+        take_groups(text, name, true);
     } else {
         take_class_table(text, false);
     }
@@ -141,7 +144,7 @@ void App::pool_from_records() {
     before_pool_step({});
     for (const Shelf::Card& card : shelf_.cards()) {
         if (card.invented) continue;
-        if (const auto text = shelf_.file_text(card.id)) take_groups(*text, card.name);
+        if (const auto text = shelf_.file_text(card.id)) take_groups(*text, card.name, true);
     }
     ++interaction_.write;
     class_changed();

@@ -62,11 +62,19 @@ private:
 
     std::string readings(const PracticeRun& practice, int run) const {
         std::string list;
+        const auto add = [&](Field field, const std::string& number, UnitId unit) {
+            if (!list.empty()) list += "; ";
+            list += language_.say("field." + std::string(name_of(field))) + ' ' + language_.with_unit(number, unit);
+        };
+        // What the student is told, then what the instruments show.
+        for (std::size_t i = 0; i < static_cast<std::size_t>(first_choice); ++i) {
+            const auto field = static_cast<Field>(i);
+            const Entry& told = entry_for(practice.record, static_cast<std::size_t>(run), field);
+            if (!told.text.empty()) add(field, told.text, told.unit != UnitId::none ? told.unit : info(field).usual_unit);
+        }
         for (const Dial& dial : practice.dials) {
             if (dial.run >= 0 && dial.run != run) continue;
-            if (!list.empty()) list += "; ";
-            list += language_.say("field." + std::string(name_of(dial.field))) + ' ' +
-                    language_.with_unit(format_fixed(dial.position, dial.decimals, language_.decimal_sign()), dial.unit);
+            add(dial.field, format_fixed(dial.position, dial.decimals, language_.decimal_sign()), dial.unit);
         }
         return list;
     }

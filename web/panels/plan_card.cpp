@@ -96,6 +96,11 @@ private:
                                         .figures("volume", plan_.acid.volume, UnitId::millilitre, 3)
                                         .figures("strength", plan_.acid.concentration, UnitId::mole_per_litre, 2))));
         }
+        for (const Field field : {Field::tube_capacity, Field::end_space}) {
+            const std::string words = reading_words(app_, sheet_.bench, field);
+            if (!words.empty())
+                item(Message{"print.pair"}.text("name", app_.say("field." + std::string(name_of(field)))).text("value", words));
+        }
         html_.add("</ul>");
         const std::string reading = said("plan.reading");
         if (show_ && !reading.empty()) html_.element("p", reading);

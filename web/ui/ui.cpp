@@ -137,35 +137,41 @@ float Ui::line_height(const Type& type) { return std::round(type.size * 1.35f); 
 
 std::vector<std::string> Ui::lines(const TextView& words, const Type& type, float width) const {
     std::vector<std::string> out;
-    std::string line;
-    std::size_t at = 0;
-    while (at < words.size()) {
+    // The line that is being filled is a piece of the words; widths add up, so that each word is measured once.
+    std::size_t begin = 0;
+    std::size_t end = 0;
+    float wide = 0;
+    const auto push = [&](std::string_view line) { out.emplace_back(line); };
+    const float gap = text_width(" ", type);
+    for (std::size_t at = 0; at < words.size(); at = end + 1) {
         std::size_t space = words.find(' ', at);
         if (space == std::string_view::npos) space = words.size();
         std::string_view word = words.substr(at, space - at);
+        float word_wide = text_width(word, type);
         // A word wider than the room is broken where it must be: cut off it would say less.
-        while (text_width(word, type) > width && word.size() > 1) {
+        while (word_wide > width && word.size() > 1) {
             std::size_t fits = word.size();
             while (fits > 1 && (text_width(word.substr(0, fits), type) > width ||
                                 (fits < word.size() && (static_cast<unsigned char>(word[fits]) & 0xc0) == 0x80))) {
                 --fits;
             }
             if (fits <= 1) break;
-            if (!line.empty()) out.push_back(line);
-            line.clear();
-            out.emplace_back(word.substr(0, fits));
+            if (end > begin) push(words.substr(begin, end - begin));
+            push(word.substr(0, fits));
             word.remove_prefix(fits);
+            begin = end = space - word.size();
+            word_wide = text_width(word, type);
         }
-        const std::string longer = line.empty() ? std::string(word) : line + ' ' + std::string(word);
-        if (!line.empty() && text_width(longer, type) > width) {
-            out.push_back(line);
-            line = word;
+        if (end > begin && wide + gap + word_wide <= width) {
+            wide += gap + word_wide;
         } else {
-            line = longer;
+            if (end > begin) push(words.substr(begin, end - begin));
+            begin = space - word.size();
+            wide = word_wide;
         }
-        at = space + 1;
+        end = space;
     }
-    if (!line.empty()) out.push_back(line);
+    if (end > begin) push(words.substr(begin, end - begin));
     return out;
 }
 
