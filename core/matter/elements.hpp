@@ -6,7 +6,8 @@
 
 #include "core/quantity/quantity.hpp"
 
-/// Standard atomic weights: IUPAC/CIAAW 2021, Prohaska et al., Pure Appl. Chem. 94 (2022) 573, Table 1.
+/// Standard atomic weights of what this experiment meets: IUPAC/CIAAW 2021, Prohaska et al., Pure Appl. Chem. 94 (2022)
+/// 573, Table 1. All elements: periodic_table.hpp.
 
 namespace overwater {
 
