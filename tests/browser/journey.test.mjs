@@ -4,41 +4,13 @@ import { mkdirSync } from 'node:fs';
 import { describe, it } from 'node:test';
 import { fileURLToPath } from 'node:url';
 import { field, frames, still } from './harness.mjs';
-import { tabTo, violations, withCleanPage } from './people.mjs';
-
-// Record A of the method (invented): the readings in the order of the bench.
-const recordA = [
-    ['Mass of metal', '0.0412'], ['Acid volume', '10.0'], ['Acid concentration', '3.0'], ['Tube capacity', '50'],
-    ['End space', '2.35'], ['Scale reading', '9.15'], ['Level difference', '112'], ['Temperature', '21.4'], ['Barometer', '99.62'],
-];
-
-async function enterByKeyboard(tab) {
-    await tabTo(tab, 'Start my own run');
-    await tab.keyboard.press('Enter');
-    await still(tab);
-    for (const [name, text] of recordA) {
-        if (name === 'Tube capacity') {
-            // Radio buttons: Tab comes to the first, the arrow chooses the next.
-            await tabTo(tab, '0');
-            await tab.keyboard.press('ArrowRight');
-            await still(tab);
-        }
-        if (name === 'Level difference') {
-            await tabTo(tab, 'higher inside');
-            await tab.keyboard.press('Space');
-            await still(tab);
-        }
-        await tabTo(tab, name);
-        await tab.keyboard.type(text);
-    }
-    await still(tab);
-}
+import { enterRecordA, violations, withCleanPage } from './people.mjs';
 
 const headline = (tab) => tab.locator('[data-key="result.headline"]').textContent();
 
 describe('a whole run', { concurrency: false }, () => {
     it('is entered by keyboard alone and comes to the values of the method', () => withCleanPage({ kind: 'one-file' }, async ({ tab }) => {
-        await enterByKeyboard(tab);
+        await enterRecordA(tab);
         assert.equal(await headline(tab), '22.68\u00a0L/mol');  // method.md, record A: 22.6818
         await tab.getByRole('button', { name: 'Working', exact: true }).click();
         await still(tab);

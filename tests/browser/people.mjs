@@ -24,11 +24,11 @@ export const focusedName = (tab) => tab.evaluate(() => {
     return el?.labels?.[0]?.textContent ?? el?.getAttribute('aria-label') ?? el?.textContent ?? '';
 });
 
-/** Presses Tab, `most` times at the most, until the control with this name has the focus. */
-export async function tabTo(tab, name, { most = 60, matches = (found) => found === name } = {}) {
+/** Presses Tab, or Shift+Tab, `most` times at the most, until the control with this name has the focus. */
+export async function tabTo(tab, name, { most = 60, back = false, matches = (found) => found === name } = {}) {
     for (let presses = 0; presses < most; ++presses) {
         if (matches(await focusedName(tab))) return;
-        await tab.keyboard.press('Tab');
+        await tab.keyboard.press(back ? 'Shift+Tab' : 'Tab');
     }
     throw new Error(`Tab never came to ${name}`);
 }
@@ -37,6 +37,35 @@ export async function tabTo(tab, name, { most = 60, matches = (found) => found =
 export async function pressAt(tab, name, { key = 'Enter', ...how } = {}) {
     await tabTo(tab, name, how);
     await tab.keyboard.press(key);
+    await still(tab);
+}
+
+// Record A of the method (invented): the readings in the order of the bench.
+const recordA = [
+    ['Mass of metal', '0.0412'], ['Acid volume', '10.0'], ['Acid concentration', '3.0'], ['Tube capacity', '50'],
+    ['End space', '2.35'], ['Scale reading', '9.15'], ['Level difference', '112'], ['Temperature', '21.4'], ['Barometer', '99.62'],
+];
+
+/** Record A typed into a run of one's own, by keyboard. */
+export async function enterRecordA(tab) {
+    await tabTo(tab, 'Start my own run');
+    await tab.keyboard.press('Enter');
+    await still(tab);
+    for (const [name, text] of recordA) {
+        if (name === 'Tube capacity') {
+            // Radio buttons: Tab comes to the first, the arrow chooses the next.
+            await tabTo(tab, '0');
+            await tab.keyboard.press('ArrowRight');
+            await still(tab);
+        }
+        if (name === 'Level difference') {
+            await tabTo(tab, 'higher inside');
+            await tab.keyboard.press('Space');
+            await still(tab);
+        }
+        await tabTo(tab, name);
+        await tab.keyboard.type(text);
+    }
     await still(tab);
 }
 
