@@ -5,6 +5,7 @@
 
 #include "core/lesson/marking.hpp"
 #include "core/lesson/practice.hpp"
+#include "core/lesson/sheet_column.hpp"
 #include "core/lesson/text_table.hpp"
 
 namespace overwater {
@@ -14,67 +15,6 @@ namespace {
 constexpr std::size_t most_columns = 200;
 constexpr std::size_t most_columns_named = 12;
 constexpr std::size_t most_problems = 20;
-
-/// Capitals A to Z and U+00C0 to U+00FF without accent; a point where two letters stand for one.
-constexpr std::string_view plain_letters = "aaaaaa.ceeeeiiii.nooooo.ouuuuy..aaaaaa.ceeeeiiii.nooooo.ouuuuy.y";
-
-/// Names are compared without capitals, accents, spaces, and the signs between words.
-std::string folded_name(std::string_view words) {
-    constexpr std::string_view between = "_-.'\n\r\t";
-    std::string out;
-    for (std::size_t i = 0; i < words.size(); ++i) {
-        const char c = words[i];
-        const std::string_view rest = words.substr(i);
-        if (c >= 'A' && c <= 'Z') {
-            out += static_cast<char>(c - 'A' + 'a');
-        } else if (c == '\xc3' && rest.size() > 1) {
-            const char plain = plain_letters[static_cast<unsigned char>(words[++i]) & 0x3fU];
-            out += plain == '.' ? words[i] : plain;
-        } else if (rest.starts_with("\u00a0")) {
-            ++i;
-        } else if (rest.starts_with("\u202f") || rest.starts_with("\u2019") || rest.starts_with("\u2011")) {
-            i += 2;
-        } else if (c != ' ' && between.find(c) == std::string_view::npos) {
-            out += c;
-        }
-    }
-    return out;
-}
-
-struct Column {
-    enum class Kind : std::uint8_t { unknown, group, run, practice_code, left_out, passed_over, reading, answer };
-    Kind kind = Kind::unknown;
-    Field field = Field::count;
-    SheetStep step;
-    UnitId unit = UnitId::none;
-};
-
-Column column_named(std::string_view name) {
-    using Kind = Column::Kind;
-    Column column;
-    if (name == "group") column.kind = Kind::group;
-    if (name == "run") column.kind = Kind::run;
-    if (name == "practice_code") column.kind = Kind::practice_code;
-    if (name == "left_out") column.kind = Kind::left_out;
-    if (name == "passed_over") column.kind = Kind::passed_over;
-    if (column.kind != Kind::unknown) return column;
-    column.step.mean = name == "mean";
-    if (column.step.mean) column.step.output = Output::molar_volume_standard;
-    for (std::size_t i = 0; i < output_count; ++i) {
-        const auto output = static_cast<Output>(i);
-        if (name == name_of(output) && is_on_a_sheet(output)) column.step.output = output;
-    }
-    if (column.step.output != Output::count) {
-        column.kind = Kind::answer;
-        return column;
-    }
-    const auto field = std::find(field_names.begin(), field_names.end(), name);
-    if (field != field_names.end()) {
-        column.kind = Kind::reading;
-        column.field = static_cast<Field>(field - field_names.begin());
-    }
-    return column;
-}
 
 /// The beginning of a cell, whole characters only.
 std::string beginning(const std::string& cell) {
@@ -114,9 +54,9 @@ public:
         }
         if (table.open_quote) problem("table.open_quote");
         header(table.rows[0]);
-        for (const Column& column : columns_) {
-            if (column.kind == Column::Kind::answer) out_.asked.push_back(step_name(column.step));
-            if (column.kind == Column::Kind::reading) out_.readings.push_back(column.field);
+        for (const SheetColumn& column : columns_) {
+            if (column.kind == SheetColumn::Kind::answer) out_.asked.push_back(step_name(column.step));
+            if (column.kind == SheetColumn::Kind::reading) out_.readings.push_back(column.field);
         }
         if (purpose_ == SheetsFor::marking ? out_.asked.empty() : out_.readings.empty()) {
             problem(purpose_ == SheetsFor::marking ? "table.no_answers" : "table.no_readings");
@@ -134,8 +74,8 @@ private:
     void note_what_is_open() {
         for (std::size_t i = 0; i < field_count; ++i) {
             const auto field = static_cast<Field>(i);
-            const bool column = std::any_of(columns_.begin(), columns_.end(), [field](const Column& one) {
-                return one.kind == Column::Kind::reading && one.field == field;
+            const bool column = std::any_of(columns_.begin(), columns_.end(), [field](const SheetColumn& one) {
+                return one.kind == SheetColumn::Kind::reading && one.field == field;
             });
             if (!column && !entry_for(open_, 0, field).text.empty()) out_.from_open.push_back(field);
         }
@@ -157,18 +97,18 @@ private:
         std::string unknown;
         std::size_t count = 0;
         for (const std::string& cell : cells) {
-            Column column = columns_.size() < most_columns ? column_of(cell) : Column{};
+            SheetColumn column = columns_.size() < most_columns ? column_of(cell) : SheetColumn{};
             // The same column again would overwrite the first.
-            for (const Column& before : columns_) {
+            for (const SheetColumn& before : columns_) {
                 const bool same =
                     before.kind == column.kind && before.field == column.field && before.step == column.step;
-                if (same && column.kind != Column::Kind::unknown && column.kind != Column::Kind::passed_over)
-                    column = Column{};
+                if (same && column.kind != SheetColumn::Kind::unknown && column.kind != SheetColumn::Kind::passed_over)
+                    column = SheetColumn{};
             }
-            if (column.kind == Column::Kind::answer && purpose_ == SheetsFor::pooling)
-                column.kind = Column::Kind::passed_over;
+            if (column.kind == SheetColumn::Kind::answer && purpose_ == SheetsFor::pooling)
+                column.kind = SheetColumn::Kind::passed_over;
             columns_.push_back(column);
-            if (column.kind != Column::Kind::unknown || cell.empty()) continue;
+            if (column.kind != SheetColumn::Kind::unknown || cell.empty()) continue;
             if (++count > most_columns_named) continue;
             if (!unknown.empty()) (unknown += ';') += ' ';
             unknown += beginning(cell);
@@ -180,26 +120,26 @@ private:
         }
     }
 
-    Column column_of(std::string_view cell) const {
+    SheetColumn column_of(std::string_view cell) const {
         std::string_view unit;
-        Column column = by_words(cell);
+        SheetColumn column = by_words(cell);
         const std::size_t open = cell.find_last_of("([");
-        if (column.kind == Column::Kind::unknown && open != std::string_view::npos && open > 0) {
+        if (column.kind == SheetColumn::Kind::unknown && open != std::string_view::npos && open > 0) {
             unit = cell.substr(open + 1);
             if (!unit.empty() && (unit.back() == ')' || unit.back() == ']')) unit.remove_suffix(1);
             column = by_words(cell.substr(0, open));
         }
-        if (unit.empty() || column.kind == Column::Kind::unknown) return column;
-        const bool reading = column.kind == Column::Kind::reading;
-        if (!reading && column.kind != Column::Kind::answer) return Column{};
+        if (unit.empty() || column.kind == SheetColumn::Kind::unknown) return column;
+        const bool reading = column.kind == SheetColumn::Kind::reading;
+        if (!reading && column.kind != SheetColumn::Kind::answer) return SheetColumn{};
         const Measure measure = reading ? info(column.field).measure : info(unit_of(column.step.output)).measure;
         const auto known = unit_by_typed_text(unit, measure);
-        if (!known) return Column{};
+        if (!known) return SheetColumn{};
         column.unit = *known;
         return column;
     }
 
-    Column by_words(std::string_view words) const {
+    SheetColumn by_words(std::string_view words) const {
         const std::string wanted = folded_name(words);
         for (const ColumnName& name : names_) {
             if (folded_name(name.words) == wanted) return column_named(name.name);
@@ -211,7 +151,7 @@ private:
         const auto field = std::find_if(field_names.begin(), field_names.end(), named);
         if (field != field_names.end()) return column_named(*field);
         const auto output = std::find_if(output_names.begin(), output_names.end(), named);
-        return output == output_names.end() ? Column{} : column_named(*output);
+        return output == output_names.end() ? SheetColumn{} : column_named(*output);
     }
 
     void row(const std::vector<std::string>& cells, std::size_t line) {
@@ -221,19 +161,19 @@ private:
             tell(at_line("table.too_many_cells", line));
             return;
         }
-        const auto cell = [&](Column::Kind kind) -> std::string {
+        const auto cell = [&](SheetColumn::Kind kind) -> std::string {
             for (std::size_t i = 0; i < std::min(columns_.size(), cells.size()); ++i) {
                 if (columns_[i].kind == kind) return cells[i];
             }
             return {};
         };
-        const std::string group_text = cell(Column::Kind::group);
-        const std::string code = cell(Column::Kind::practice_code);
+        const std::string group_text = cell(SheetColumn::Kind::group);
+        const std::string code = cell(SheetColumn::Kind::practice_code);
         const auto group = number_in(group_text, 99999);
         if (!group && !group_text.empty()) tell(at_line("table.no_group", line));
         Place* place = place_of(group.value_or(0), code, line);
         if (place == nullptr) return;
-        const std::string run_text = cell(Column::Kind::run);
+        const std::string run_text = cell(SheetColumn::Kind::run);
         const auto run =
             run_text.empty() ? std::optional<int>(place->rows + 1) : number_in(run_text, static_cast<int>(most_runs));
         if (!run || *run > static_cast<int>(most_runs)) {
@@ -309,15 +249,15 @@ private:
             if (record.practice_code.empty() && purpose_ == SheetsFor::pooling) record.runs[next].entries = first_run_;
         }
         for (std::size_t i = 0; i < std::min(columns_.size(), cells.size()); ++i) {
-            const Column& column = columns_[i];
+            const SheetColumn& column = columns_[i];
             if (cells[i].empty()) continue;
-            if (column.kind == Column::Kind::reading) reading(record, run, column, cells[i], line);
-            if (column.kind == Column::Kind::left_out) record.runs[run].left_out = cells[i];
-            if (column.kind == Column::Kind::answer) answer(record, run, column, cells[i], line);
+            if (column.kind == SheetColumn::Kind::reading) reading(record, run, column, cells[i], line);
+            if (column.kind == SheetColumn::Kind::left_out) record.runs[run].left_out = cells[i];
+            if (column.kind == SheetColumn::Kind::answer) answer(record, run, column, cells[i], line);
         }
     }
 
-    void reading(Record& record, std::size_t run, const Column& column, const std::string& cell, std::size_t line) {
+    void reading(Record& record, std::size_t run, const SheetColumn& column, const std::string& cell, std::size_t line) {
         Entry entry = entry_for(record, run, column.field);
         if (is_choice(column.field)) {
             const std::string_view value = choice_of(column.field, cell);
@@ -355,7 +295,7 @@ private:
         return {};
     }
 
-    void answer(Record& record, std::size_t run, const Column& column, const std::string& cell, std::size_t line) {
+    void answer(Record& record, std::size_t run, const SheetColumn& column, const std::string& cell, std::size_t line) {
         SheetStep step = column.step;
         if (!step.mean && step.output != Output::percent_error) step.run = static_cast<int>(run);
         std::vector<Answer>& answers = answers_of(record, step);
@@ -376,7 +316,7 @@ private:
     const std::vector<ChoiceName>& choices_;
     const Record& open_;
     SheetsFor purpose_;
-    std::vector<Column> columns_;
+    std::vector<SheetColumn> columns_;
     std::vector<Place> places_;
     Entries first_run_;  ///< of a sheet to be pooled, before its row was read
     ClassTable out_;

@@ -48,12 +48,14 @@ private:
         bool quoted = false;
         bool semicolon = false;
         bool begun = false;
+        bool cell_begins = true;  // elsewhere a quote is a sign like another, such as that of inches
         for (const char c : text_) {
-            if (c == '"') quoted = !quoted;
+            if (c == '"' && (quoted || cell_begins)) quoted = !quoted;
             if (quoted) continue;
             if (c == '\t') return c;
             semicolon = semicolon || c == ';';
             const bool end = c == '\n' || c == '\r';
+            cell_begins = c == ';' || c == ',' || end || (cell_begins && (c == ' ' || c == '"'));
             if (end && begun) break;
             begun = begun || !end;
         }
@@ -105,7 +107,10 @@ TextTable read_table(std::string_view text) { return TableReader(text).read(); }
 
 std::string delimited(const std::vector<std::vector<std::string>>& rows, char separator) {
     std::string out = "\xef\xbb\xbf";
+    // Who reads it finds the separator in the header line, so no other may stand there; with one column there is none.
+    const bool one_column = !rows.empty() && rows.front().size() < 2;
     for (const auto& row : rows) {
+        const bool others_count = one_column || &row == &rows.front();
         for (std::size_t i = 0; i < row.size(); ++i) {
             if (i > 0) out += separator;
             std::string cell = row[i];
@@ -117,7 +122,8 @@ std::string delimited(const std::vector<std::vector<std::string>>& rows, char se
                                        cell.find_first_not_of(".,0123456789", 1) == std::string::npos;
             const bool formula = !cell.empty() && !signed_number &&
                                  std::string_view("=+-@\t\r").find(cell[0]) != std::string_view::npos;
-            const bool quotes = formula || cell.find_first_of("\"\r\n") != std::string::npos ||
+            const bool quotes = formula ||
+                                cell.find_first_of(others_count ? ",;\t\"\r\n" : "\"\r\n") != std::string::npos ||
                                 cell.find(separator) != std::string::npos;
             if (!quotes) {
                 out += cell;
