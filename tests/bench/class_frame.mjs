@@ -1,5 +1,5 @@
-// Milliseconds of C++ for one frame of the class set (its mirror's patch included) and for one changed reading with all that
-// follows from it, in a class of 1,000 invented groups.
+// Milliseconds for one frame of the class set, and for one changed reading with all that follows from it: the handler, and the
+// frame after it (painting, the mirror's patch, the document changed by it), in a class of 1,000 invented groups.
 //
 //   node tests/bench/class_frame.mjs [GROUPS]
 //
@@ -13,7 +13,17 @@ const table = ['Group\tMass of metal (g)\tScale reading (mL)', ...Array.from({ l
     return `${i + 1}\t${mass.toFixed(4)}\t${(50 - 1050 * mass + 0.1 * ((i * 7) % 5)).toFixed(2)}`;
 })].join('\n');
 
-const page = await open({ kind: 'served' });
+const page = await open({
+    kind: 'served',
+    before: () => {
+        const ask = globalThis.requestAnimationFrame;
+        globalThis.requestAnimationFrame = (draw) => ask((time) => {
+            const start = performance.now();
+            draw(time);
+            globalThis.overwaterLongest = Math.max(globalThis.overwaterLongest ?? 0, performance.now() - start);
+        });
+    },
+});
 const { tab } = page;
 await at(tab, 'header.class').click();
 await still(tab);
@@ -37,13 +47,17 @@ for (let i = 0; i < 9; ++i) {
     changes.push(await tab.evaluate(([where, text]) => {
         const el = document.querySelector(where);
         el.value = text;
+        globalThis.overwaterLongest = 0;
         const start = performance.now();
         el.dispatchEvent(new InputEvent('input', { bubbles: true, data: text, inputType: 'insertText' }));
-        return performance.now() - start;
+        const handled = performance.now() - start;
+        return new Promise((done) => requestAnimationFrame(() => setTimeout(() => done([handled, globalThis.overwaterLongest]))));
     }, [field, (9 + i / 10).toFixed(2)]));
 }
-changes.sort((a, b) => a - b);
+const median = (numbers) => numbers.sort((a, b) => a - b)[Math.floor(numbers.length / 2)];
+const handled = median(changes.map(([one]) => one));
+const drawn = median(changes.map(([, one]) => one));
 const nodes = await tab.evaluate(() => document.querySelectorAll('[data-key]').length);
 console.log(`${groups} groups: read and pooled ${opened.toFixed(1)} ms, frame ${frame.toFixed(2)} ms, `
-    + `a changed reading ${changes[4].toFixed(2)} ms (median of 9), ${nodes} nodes`);
+    + `a changed reading ${handled.toFixed(2)} ms and its frame ${drawn.toFixed(2)} ms (medians of 9), ${nodes} nodes`);
 await page.close();
