@@ -19,7 +19,7 @@ public:
             const std::size_t at = sign_start(text_, longest_equation_text);
             fail(Kind::too_long, at, sign_at(text_, at).bytes);
         }
-        if (after_spaces(text_, 0) == text_.size()) fail(Kind::nothing_there, text_.size(), 0);
+        if (good() && after_spaces(text_, 0) == text_.size()) fail(Kind::nothing_there, text_.size(), 0);
         while (good() && read_term() && read_what_follows()) {}
         if (good() && !arrow_) fail(Kind::no_arrow, text_.size(), 0);
         if (!good()) result_.equation = {};

@@ -221,10 +221,8 @@ bool FormulaReader::read_state(const StateSign& state) {
 /// What may be missing where a formula ends.
 bool FormulaReader::check_end() {
     if (!open_.empty()) return fail(Kind::unmatched_bracket, piece_at_[open_.back()], piece_length_[open_.back()]);
-    if (!electron_ && result_.formula.pieces.back().kind == FormulaPiece::Kind::dot) {
-        const std::size_t behind = piece_at_.back() + piece_length_.back();
-        return fail(Kind::nothing_there, behind, 0);
-    }
+    const bool after_dot = !electron_ && result_.formula.pieces.back().kind == FormulaPiece::Kind::dot;
+    if (after_dot) return fail(Kind::nothing_there, at_, 0);
     return true;
 }
 
