@@ -46,9 +46,9 @@ TEST_CASE("equations of textbooks balance: elements and charge counted, smallest
             chemistry::add(sum, chemistry::count(all[i]),
                            i < reactants ? found.coefficients[i] : -found.coefficients[i]);
         }
-        for (const auto& [name, left_over] : sum) {
-            INFO(name);
-            CHECK(left_over == 0);
+        for (const auto& row : sum) {
+            INFO(row.first);
+            CHECK(row.second == 0);
         }
         // All solutions are multiples of one, and this one has no common factor: there is no smaller one.
         CHECK(chemistry::solutions(all, reactants) == 1);

@@ -65,9 +65,9 @@ TEST_CASE("equations in the ways in which they are typed") {
         {"Fe2+Cl2 -> FeCl3", "Fe2 + Cl2 -> FeCl3"},
         {"Cl-->Cl2", "Cl -> Cl2"},
     };
-    for (const auto& [typed, meant] : rows) {
-        INFO(std::string(typed));
-        CHECK(as_read(typed) == meant);
+    for (const auto& row : rows) {
+        INFO(std::string(row[0]));
+        CHECK(as_read(row[0]) == row[1]);
     }
 }
 
