@@ -9,6 +9,21 @@ namespace overwater {
 
 namespace {
 
+/// Beyond this, in the base of its measure, no number is a reading; below it sums and squares stay finite.
+constexpr double largest_reading = 1e100;
+
+bool can_be_read(double base) { return std::fabs(base) <= largest_reading; }
+
+void put_half_width(TypedDoubt& doubt, double half_width) {
+    if (!can_be_read(half_width)) {
+        doubt.problem = Problem::too_large;
+    } else if (!(half_width > 0)) {
+        doubt.problem = Problem::too_small;  // a share of a reading of zero, or less than any double
+    } else {
+        doubt.half_width = half_width;
+    }
+}
+
 /// The half-width typed in its own box counts before one typed behind the reading.
 void read_half_width(TypedDoubt& doubt, const Reading& reading, const Entry& entry, Measure measure) {
     if (!entry.plus_minus.empty()) {
@@ -25,14 +40,15 @@ void read_half_width(TypedDoubt& doubt, const Reading& reading, const Entry& ent
         } else if (!(typed.value > 0)) {
             doubt.problem = Problem::stray_character;
         } else if (relative) {
-            doubt.half_width = std::fabs(reading.base) * to_base(typed.value, UnitId::percent);
+            put_half_width(doubt, std::fabs(reading.base) * to_base(typed.value, UnitId::percent));
         } else {
-            doubt.half_width = difference_to_base(typed.value, typed.unit == UnitId::none ? reading.unit : typed.unit);
+            put_half_width(doubt,
+                           difference_to_base(typed.value, typed.unit == UnitId::none ? reading.unit : typed.unit));
         }
         return;
     }
     if (reading.number.has_plus_minus && reading.number.plus_minus > 0) {
-        doubt.half_width = difference_to_base(reading.number.plus_minus, reading.unit);
+        put_half_width(doubt, difference_to_base(reading.number.plus_minus, reading.unit));
     }
 }
 
@@ -53,8 +69,9 @@ void read_repeats(Reading& reading, const Entry& entry, Measure measure) {
     std::vector<double> values{reading.base};
     for (const std::string& text : entry.repeats) {
         const NumberText typed = parse_number(text, measure);
-        if (typed.state == NumberText::State::number) {
-            values.push_back(to_base(typed.value, typed.unit == UnitId::none ? reading.unit : typed.unit));
+        const double base = to_base(typed.value, typed.unit == UnitId::none ? reading.unit : typed.unit);
+        if (typed.state == NumberText::State::number && can_be_read(base)) {
+            values.push_back(base);
         } else if (typed.state != NumberText::State::blank) {
             ++reading.doubt.misread;
         }
@@ -85,6 +102,12 @@ Reading read_entry(Field field, const Entry& entry) {
                    : entry.unit != UnitId::none        ? entry.unit
                                                        : about.usual_unit;
     reading.last_place = reading.number.last_place;
+    if (reading.number.state == NumberText::State::number &&
+        !can_be_read(to_base(reading.number.value, reading.unit))) {
+        reading.number = NumberText{};
+        reading.number.state = NumberText::State::not_a_number;
+        reading.number.problem = Problem::too_large;
+    }
     if (reading.number.state == NumberText::State::number) {
         reading.base = to_base(reading.number.value, reading.unit);
         reading.there = true;
