@@ -5,10 +5,14 @@
 #include <utility>
 
 #include "core/quantity/short_sort.hpp"
+#include "core/record/json.hpp"
 
 namespace overwater {
 
 namespace {
+
+/// Of those in one object that a reader lets pass; no object of ours has as many as the rest.
+constexpr std::size_t most_unknown_members = most_record_members - 64;
 
 /// Builds the tree of a text that the library takes apart. (The library's own builder comes with a second one for
 /// callbacks, which costs a page 2 kB to load.) Of a member given twice the last counts.
@@ -145,6 +149,12 @@ std::string JsonMembers::kept() const {
         if (std::find(understood_.begin(), understood_.end(), name) == understood_.end()) {
             others.emplace_back(name, &value);
         }
+    }
+    // They are written again beside the known ones, and must stay readable.
+    if (others.size() > most_unknown_members) {
+        complaints_.refuse(
+            Message{"import.too_many_members"}.count("members", static_cast<long long>(most_unknown_members)));
+        return {};
     }
     short_sort(others.begin(), others.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
     Json rest = Json::object();
