@@ -107,10 +107,12 @@ TextTable read_table(std::string_view text) { return TableReader(text).read(); }
 
 std::string delimited(const std::vector<std::vector<std::string>>& rows, char separator) {
     std::string out = "\xef\xbb\xbf";
-    // Who reads it finds the separator in the header line, so no other may stand there; with one column there is none.
+    // Who reads it finds the separator in the header line: none that would be taken before it may stand there open. With
+    // one column there is none to find.
+    const std::string_view taken_before = separator == '\t' ? "" : separator == ';' ? "\t" : "\t;";
     const bool one_column = !rows.empty() && rows.front().size() < 2;
     for (const auto& row : rows) {
-        const bool others_count = one_column || &row == &rows.front();
+        const std::string_view misleading = one_column ? ",;\t" : &row == &rows.front() ? taken_before : "";
         for (std::size_t i = 0; i < row.size(); ++i) {
             if (i > 0) out += separator;
             std::string cell = row[i];
@@ -120,11 +122,11 @@ std::string delimited(const std::vector<std::vector<std::string>>& rows, char se
             // A spreadsheet would take it for a formula and carry it out; a number with its sign is none.
             const bool signed_number = cell.size() > 1 && (cell[0] == '+' || cell[0] == '-') &&
                                        cell.find_first_not_of(".,0123456789", 1) == std::string::npos;
-            const bool formula = !cell.empty() && !signed_number &&
-                                 std::string_view("=+-@\t\r").find(cell[0]) != std::string_view::npos;
-            const bool quotes = formula ||
-                                cell.find_first_of(others_count ? ",;\t\"\r\n" : "\"\r\n") != std::string::npos ||
-                                cell.find(separator) != std::string::npos;
+            const bool formula =
+                !cell.empty() && !signed_number && std::string_view("=+-@\t\r").find(cell[0]) != std::string_view::npos;
+            const bool quotes = formula || cell.find_first_of("\"\r\n") != std::string::npos ||
+                                cell.find(separator) != std::string::npos ||
+                                cell.find_first_of(misleading) != std::string::npos;
             if (!quotes) {
                 out += cell;
                 continue;
