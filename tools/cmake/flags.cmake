@@ -28,17 +28,32 @@ if(OVERWATER_SANITIZE)
     add_compile_options(-fsanitize=address,undefined -fno-sanitize-recover=all)
     add_link_options(-fsanitize=address,undefined)
 endif()
+# For libFuzzer everything is told where it branches; the executables bring its main.
+option(OVERWATER_FUZZ "Parsers under libFuzzer (clang++)" OFF)
+if(OVERWATER_FUZZ)
+    add_compile_options(-g1 -fno-omit-frame-pointer -fsanitize=fuzzer-no-link,address,undefined -fno-sanitize-recover=all)
+    add_link_options(-fsanitize=address,undefined)
+endif()
+# Which lines the tests run through (tools/test --coverage).
+option(OVERWATER_COVERAGE "Count how often each line runs (g++)" OFF)
+if(OVERWATER_COVERAGE)
+    add_compile_options(--coverage -fprofile-update=single)
+    add_link_options(--coverage)
+endif()
+
+# tools/mutate compiles anew a hundred times.
+option(OVERWATER_QUICK "Compile fast: standard headers read once, only the core optimized" OFF)
 
 function(overwater_optimized target)
-    if(OVERWATER_SANITIZE)
+    if(OVERWATER_SANITIZE OR OVERWATER_QUICK)
         target_compile_options(${target} PRIVATE -O1)
     endif()
 endfunction()
 
-# The standard headers that most files include, read once. Only where the sanitizers are: the other builds see what a file
+# The standard headers that most files include, read once. Only in builds for tests: the other builds see what a file
 # forgot to include.
 function(overwater_standard_headers target)
-    if(OVERWATER_SANITIZE)
+    if(OVERWATER_SANITIZE OR OVERWATER_COVERAGE OR OVERWATER_QUICK)
         target_precompile_headers(${target} PRIVATE <algorithm> <array> <cmath> <cstdint> <functional> <memory> <optional>
             <span> <string> <string_view> <utility> <vector> ${ARGN})
     endif()

@@ -1,0 +1,60 @@
+#include <doctest/doctest.h>
+
+/// The seeds of the fuzz targets and what they once found, through the same promises. (Under Node there are no files.)
+#ifndef __EMSCRIPTEN__
+
+#include <filesystem>
+
+#include "tests/core/record_samples.hpp"
+#include "tests/fuzz/entry.hpp"
+#include "tests/fuzz/link.hpp"
+#include "tests/fuzz/number.hpp"
+#include "tests/fuzz/outcome.hpp"
+#include "tests/fuzz/plan.hpp"
+#include "tests/fuzz/practice.hpp"
+#include "tests/fuzz/record.hpp"
+#include "tests/fuzz/sheets.hpp"
+#include "tests/fuzz/stored.hpp"
+#include "tests/fuzz/table.hpp"
+
+using namespace overwater;
+
+namespace {
+
+struct Target {
+    const char* name;
+    std::string_view (*holds)(std::string_view bytes);
+};
+
+constexpr Target targets[]{
+    {"number", fuzz::holds_for_number},     {"entry", fuzz::holds_for_entry},   {"outcome", fuzz::holds_for_outcome},
+    {"record", fuzz::holds_for_record},     {"stored", fuzz::holds_for_stored}, {"plan", fuzz::holds_for_plan},
+    {"table", fuzz::holds_for_table},       {"sheets", fuzz::holds_for_sheets}, {"link", fuzz::holds_for_link},
+    {"practice", fuzz::holds_for_practice},
+};
+
+}  // namespace
+
+TEST_CASE("every promise holds for the bytes kept from fuzzing") {
+    const std::string corpus = "tests/fuzz/corpus/";
+    std::size_t folders = 0;
+    for (const auto& folder : std::filesystem::directory_iterator(OVERWATER_SOURCE_FOLDER "/" + corpus)) {
+        folders += folder.is_directory() ? 1 : 0;
+    }
+    CHECK(folders == std::size(targets));
+    for (const Target& target : targets) {
+        int files = 0;
+        const std::string path = corpus + target.name;
+        for (const auto& file : std::filesystem::directory_iterator(OVERWATER_SOURCE_FOLDER "/" + path)) {
+            const std::string name = file.path().filename().string();
+            INFO(path << '/' << name);
+            const std::string bytes = file_text(path + '/' + name);
+            CHECK(target.holds(bytes) == "");
+            ++files;
+        }
+        INFO(path);
+        CHECK(files > 0);
+    }
+}
+
+#endif
