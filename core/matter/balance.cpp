@@ -120,7 +120,7 @@ Balance balance(const Equation& equation) {
         Balance result = from_one_solution(basis->front());
         // A charge that lies on one side only makes its substances take no part.
         if (result.problem != BalanceProblem::none && charged) {
-            const Balance reason = without_positive_solution(elements, terms, charged);
+            Balance reason = without_positive_solution(elements, terms, charged);
             if (reason.problem != BalanceProblem::wrong_side) return reason;
         }
         return result;

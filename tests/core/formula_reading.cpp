@@ -122,6 +122,8 @@ TEST_CASE("formulas in the ways in which they are typed") {
         {"C12H22O11-", "C12H22O11^-"},
         {"C60-", "C60^-"},
         {"H10-", "H10^-"},
+        {"C35-", "C35^-"},
+        {"C34-", "C3^4-"},
     };
     for (const auto& row : rows) {
         INFO(std::string(row[0]));
