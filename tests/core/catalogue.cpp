@@ -1,0 +1,24 @@
+#include "core/quantity/catalogue.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace overwater;
+
+TEST_CASE("a sentence is found by its key, in the form for one thing or for several") {
+    const Catalogue some("a\nb.c\nd\n", "First.\n{n} run\t{n} runs\nLast.\n");
+    REQUIRE(some.whole());
+    CHECK(some.sentence("a", false) == "First.");
+    CHECK(some.sentence("a", true) == "First.");
+    CHECK(some.sentence("b.c", true) == "{n} run");
+    CHECK(some.sentence("b.c", false) == "{n} runs");
+    CHECK(some.sentence("d", false) == "Last.");
+    for (const char* key : {"", "b", "b.d", "e"}) {
+        CHECK_FALSE(some.knows(key));
+        CHECK(some.sentence(key, false).data() == nullptr);
+    }
+}
+
+TEST_CASE("a catalogue that lacks a sentence is not whole") {
+    CHECK_FALSE(Catalogue("a\nb\n", "First.\n").whole());
+    CHECK(Catalogue().whole());
+}
