@@ -21,7 +21,7 @@ async function classOf(tab, groups) {
     await still(tab);
 }
 
-describe('the pages of a class', { timeout: 240_000 }, () => {
+describe('the pages of a class', { timeout: 600_000 }, () => {
     for (const [name, options] of Object.entries({
         laptop: { size: { width: 1366, height: 620 } }, dark: { size: { width: 1366, height: 620 }, scheme: 'dark' },
         phone: { size: { width: 390, height: 844 }, touch: true, ratio: 2 },

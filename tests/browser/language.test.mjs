@@ -22,7 +22,7 @@ const again = async (tab) => {
 };
 
 for (const kind of kinds) {
-    describe(`languages, ${kind}`, { timeout: 120_000 }, () => {
+    describe(`languages, ${kind}`, { timeout: 600_000 }, () => {
         it('begin as the browser has it, change by hand, and stay', () => withCleanPage({ kind, locale: 'de-AT' }, async ({ tab }) => {
             assert.equal(await spoken(tab), 'de');
             assert.equal(await at(tab, 'header.bench').textContent(), german['page.bench']);
@@ -70,7 +70,7 @@ for (const kind of kinds) {
     });
 }
 
-describe('languages, served', { timeout: 120_000 }, () => {
+describe('languages, served', { timeout: 600_000 }, () => {
     it('are loaded when they are spoken, from the page alone, and none in English', () => withCleanPage({ kind: 'served' }, async ({ tab, context }) => {
         const asked = [];
         context.on('request', (request) => asked.push(new URL(request.url()).pathname));

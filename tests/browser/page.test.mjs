@@ -51,7 +51,7 @@ async function assertAligned(tab, name) {
 }
 
 for (const kind of kinds) {
-    describe(`the page, ${kind}`, { timeout: 120_000 }, () => {
+    describe(`the page, ${kind}`, { timeout: 600_000 }, () => {
         it('comes up, drawn and clean', () => withPage({ kind }, async (page) => {
             await assertLiveCanvas(page.tab);
             await assertNotFlat(page.tab);
@@ -170,7 +170,7 @@ for (const kind of kinds) {
     });
 }
 
-describe('the served page', { timeout: 60_000 }, () => {
+describe('the served page', { timeout: 600_000 }, () => {
     it('works without its server once it was loaded', () => withPage({ kind: 'served' }, async (page) => {
         await page.tab.evaluate(() => navigator.serviceWorker.ready);
         await page.server.close();

@@ -77,7 +77,7 @@ const faulty = [
 ];
 
 for (const kind of kinds) {
-    describe(`records, ${kind}`, { timeout: 180_000 }, () => {
+    describe(`records, ${kind}`, { timeout: 600_000 }, () => {
         it('go out as a file and come back by the button and by a drop', () => withPage({ kind }, async (page) => {
             const { tab } = page;
             await ownRun(tab);
@@ -320,7 +320,7 @@ for (const kind of kinds) {
     });
 }
 
-describe('records without storage', { timeout: 60_000 }, () => {
+describe('records without storage', { timeout: 600_000 }, () => {
     it('are offered as a file where storage is denied', () => withPage({
         kind: 'served',
         before: () => Object.defineProperty(globalThis, 'localStorage', { get() { throw new DOMException('no', 'SecurityError'); } }),
