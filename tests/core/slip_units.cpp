@@ -42,19 +42,19 @@ TEST_CASE("a unit is taken for another only where the barometer was read in it")
 
 // NIST SP 811 (2008), appendix B.8: 1 mmHg = 133.3224 Pa, 1 inHg = 3386.389 Pa.
 TEST_CASE("a number in one unit of pressure taken for one in another is off by their ratio") {
-    const double millimetre = 133.3224;
-    const double inch = 3386.389;
+    const double mmHg = 133.3224;
+    const double inHg = 3386.389;
     const auto is = [](double factor) { return doctest::Approx(factor).epsilon(1e-6); };
-    CHECK(slip_factor(Method::Vapour::kilopascal_as_millimetre) == is(millimetre / 1000));
-    CHECK(slip_factor(Method::Vapour::millimetre_as_kilopascal) == is(1000 / millimetre));
-    CHECK(slip_factor(Method::Vapour::hectopascal_as_millimetre) == is(millimetre / 100));
-    CHECK(slip_factor(Method::Vapour::millimetre_as_hectopascal) == is(100 / millimetre));
+    CHECK(slip_factor(Method::Vapour::kilopascal_as_millimetre) == is(mmHg / 1000));
+    CHECK(slip_factor(Method::Vapour::millimetre_as_kilopascal) == is(1000 / mmHg));
+    CHECK(slip_factor(Method::Vapour::hectopascal_as_millimetre) == is(mmHg / 100));
+    CHECK(slip_factor(Method::Vapour::millimetre_as_hectopascal) == is(100 / mmHg));
     CHECK(slip_factor(Method::Vapour::right) == 1);
-    CHECK(slip_factor(Method::Barometer::inch_as_millimetre) == is(millimetre / inch));
-    CHECK(slip_factor(Method::Barometer::inch_as_kilopascal) == is(1000 / inch));
-    CHECK(slip_factor(Method::Barometer::millimetre_as_kilopascal) == is(1000 / millimetre));
-    CHECK(slip_factor(Method::Barometer::kilopascal_as_millimetre) == is(millimetre / 1000));
-    CHECK(slip_factor(Method::Barometer::hectopascal_as_millimetre) == is(millimetre / 100));
-    CHECK(slip_factor(Method::Barometer::millimetre_as_hectopascal) == is(100 / millimetre));
+    CHECK(slip_factor(Method::Barometer::inch_as_millimetre) == is(mmHg / inHg));
+    CHECK(slip_factor(Method::Barometer::inch_as_kilopascal) == is(1000 / inHg));
+    CHECK(slip_factor(Method::Barometer::millimetre_as_kilopascal) == is(1000 / mmHg));
+    CHECK(slip_factor(Method::Barometer::kilopascal_as_millimetre) == is(mmHg / 1000));
+    CHECK(slip_factor(Method::Barometer::hectopascal_as_millimetre) == is(mmHg / 100));
+    CHECK(slip_factor(Method::Barometer::millimetre_as_hectopascal) == is(100 / mmHg));
     CHECK(slip_factor(Method::Barometer::right) == 1);
 }
