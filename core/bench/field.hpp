@@ -16,6 +16,9 @@ enum class Field : std::uint8_t {
     ribbon_length,
     mass_per_metre,
     purity,
+    molar_mass,
+    gas_per_mole,
+    acid_per_mole,
     acid_volume,
     acid_concentration,
     tube_capacity,
@@ -27,11 +30,19 @@ enum class Field : std::uint8_t {
     level_difference,
     length_of_scale,
     tube_bore,
+    tube_factor,
+    injected_volume,
+    flask_volume,
+    displaced_mass,
     temperature,
     barometer,
+    pressure_after,
+    barometer_temperature,
+    latitude,
     height_above_sea_level,
     outdoor_temperature,
     own_vapour_pressure,
+    water_activity,
     accepted_value,
     // choices
     metal,
@@ -40,6 +51,11 @@ enum class Field : std::uint8_t {
     number_at_closed_end,
     liquid_stands,
     pressure_kind,
+    apparatus,
+    gas,
+    gas_is,
+    target,
+    second_metal,
     count
 };
 
@@ -48,12 +64,13 @@ inline constexpr Field first_choice = Field::metal;
 
 /// The name of the field in records, keys of controls and message keys.
 inline constexpr std::array<std::string_view, field_count> field_names{
-    "mass_of_metal",        "mass_before",   "mass_after",     "ribbon_length",          "mass_per_metre",
-    "purity",               "acid_volume",   "acid_concentration", "tube_capacity",      "end_space",
-    "start_reading",        "starting_bubble", "start_level_difference", "scale_reading", "level_difference",
-    "length_of_scale",      "tube_bore",     "temperature",    "barometer",              "height_above_sea_level",
-    "outdoor_temperature",  "own_vapour_pressure", "accepted_value", "metal",            "acid",
-    "mass_from",            "number_at_closed_end", "liquid_stands", "pressure_kind"};
+    "mass_of_metal", "mass_before", "mass_after", "ribbon_length", "mass_per_metre", "purity", "molar_mass",
+    "gas_per_mole", "acid_per_mole", "acid_volume", "acid_concentration", "tube_capacity", "end_space", "start_reading",
+    "starting_bubble", "start_level_difference", "scale_reading", "level_difference", "length_of_scale", "tube_bore",
+    "tube_factor", "injected_volume", "flask_volume", "displaced_mass", "temperature", "barometer", "pressure_after",
+    "barometer_temperature", "latitude", "height_above_sea_level", "outdoor_temperature", "own_vapour_pressure",
+    "water_activity", "accepted_value", "metal", "acid", "mass_from", "number_at_closed_end", "liquid_stands",
+    "pressure_kind", "apparatus", "gas", "gas_is", "target", "second_metal"};
 
 constexpr std::string_view name_of(Field field) { return field_names[static_cast<std::size_t>(field)]; }
 constexpr bool is_choice(Field field) { return field >= first_choice; }

@@ -139,15 +139,19 @@ std::span<const Instrument> instruments_for(Field field) {
     switch (field) {
     case Field::mass_of_metal:
     case Field::mass_before:
-    case Field::mass_after: return balances;
+    case Field::mass_after:
+    case Field::displaced_mass: return balances;
     case Field::scale_reading:
     case Field::start_reading: return tubes;
+    case Field::injected_volume:
+    case Field::flask_volume: return acid_volumes;
     case Field::end_space: return end_spaces;
     case Field::level_difference:
     case Field::start_level_difference: return levels;
     case Field::ribbon_length: return lengths;
     case Field::tube_bore: return bores;
     case Field::temperature: return thermometers;
+    case Field::pressure_after:
     case Field::barometer: return barometers;
     case Field::height_above_sea_level: return heights;
     case Field::acid_volume: return acid_volumes;

@@ -3,6 +3,7 @@
 #include <array>
 #include <optional>
 
+#include "core/bench/apparatus.hpp"
 #include "core/bench/entry.hpp"
 #include "core/bench/instrument.hpp"
 #include "core/bench/tube.hpp"
@@ -37,12 +38,17 @@ struct Reading {
 /// All entries of one run, understood.
 struct Readings {
     std::array<Reading, field_count> typed{};
-    std::optional<Metal> metal;
+    std::optional<Substance> sample;  ///< what is weighed: the field `metal`
     std::optional<Acid> acid;
     ClosedEnd closed_end = ClosedEnd::unknown;
     LiquidStands liquid_stands = LiquidStands::unknown;
     MassFrom mass_from = MassFrom::weighed;
     PressureKind pressure_kind = PressureKind::at_the_bench;
+    Apparatus apparatus = Apparatus::tube_over_water;
+    Gas own_gas = Gas::other;                       ///< of an own reaction, or where the gas alone is weighed
+    bool dry = false;                               ///< the gas in a syringe holds no water vapour
+    Target target = Target::molar_volume;
+    std::optional<Substance> second;                   ///< the other metal of an alloy
     const Reading& operator[](Field f) const { return typed[static_cast<std::size_t>(f)]; }
 };
 
@@ -60,7 +66,7 @@ Readings read_all(EntryOf entry_of) {
     // One tube, one scale: what it is, is chosen at the scale reading.
     readings.typed[static_cast<std::size_t>(Field::start_reading)].doubt.instrument =
         instrument_by_key(Field::scale_reading, entry_of(Field::scale_reading).instrument);
-    readings.metal = metal_by_key(entry_of(Field::metal).text);
+    readings.sample = substance_by_key(entry_of(Field::metal).text);
     readings.acid = acid_by_key(entry_of(Field::acid).text);
     const std::string& end = entry_of(Field::number_at_closed_end).text;
     if (end == "zero") readings.closed_end = ClosedEnd::zero;
@@ -75,6 +81,12 @@ Readings read_all(EntryOf entry_of) {
     const std::string& pressure = entry_of(Field::pressure_kind).text;
     if (pressure == "altimeter_setting") readings.pressure_kind = PressureKind::altimeter_setting;
     if (pressure == "reduced_to_sea_level") readings.pressure_kind = PressureKind::reduced_to_sea_level;
+    if (pressure == "mercury_column") readings.pressure_kind = PressureKind::mercury_column;
+    readings.apparatus = apparatus_by_key(entry_of(Field::apparatus).text);
+    readings.own_gas = gas_by_key(entry_of(Field::gas).text).value_or(Gas::other);
+    readings.dry = entry_of(Field::gas_is).text == "dry";
+    readings.target = target_by_key(entry_of(Field::target).text);
+    readings.second = substance_by_key(entry_of(Field::second_metal).text);
     return readings;
 }
 

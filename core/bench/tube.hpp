@@ -18,7 +18,8 @@ enum class LiquidStands : std::uint8_t { unknown, higher_inside, higher_outside,
 enum class MassFrom : std::uint8_t { weighed, by_difference, ribbon };
 /// Gas that was in the tube before the reaction.
 enum class Start : std::uint8_t { nothing, reading, bubble };
-/// What the barometer's number is: read at the bench, or of a weather report.
-enum class PressureKind : std::uint8_t { at_the_bench, altimeter_setting, reduced_to_sea_level };
+/// What the barometer's number is: read at the bench, of a weather report, or the height of a mercury column as it stands.
+enum class PressureKind : std::uint8_t { at_the_bench, altimeter_setting, reduced_to_sea_level, mercury_column };
+
 
 }  // namespace overwater

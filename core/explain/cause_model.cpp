@@ -20,8 +20,18 @@ double value_of(const Bench& bench, Output output) {
 
 /// `volume` more gas on the scale.
 void add_gas(Bench& bench, double volume) {
-    const bool upright = bench.measured.setup.closed_end == ClosedEnd::zero;
-    bench.measured[Input::scale_reading] += upright ? volume : -volume;
+    Measured<double>& measured = bench.measured;
+    if (measured.setup.apparatus == Apparatus::displaced_water) {
+        measured[Input::displaced_mass] += volume * value_of(bench, Output::water_density);
+        return;
+    }
+    if (measured.setup.apparatus == Apparatus::pressure_sensor) {
+        const double rise = measured[Input::pressure_after] - measured[Input::barometer];
+        measured[Input::pressure_after] += rise * volume / value_of(bench, Output::gas_volume);
+        return;
+    }
+    const bool upright = measured.setup.closed_end == ClosedEnd::zero;
+    measured[Input::scale_reading] += upright ? volume : -volume;
 }
 
 /// The gas that the metal gave, times `factor`; gas that was there at the start stays.
@@ -31,7 +41,8 @@ void scale_new_gas(Bench& bench, double factor) {
 
 /// All the gas in the tube, times `factor`.
 void scale_all_gas(Bench& bench, double factor) {
-    add_gas(bench, (factor - 1) * value_of(bench, Output::gas_at_end));
+    const bool on_scale = bench.measured.setup.apparatus < Apparatus::displaced_water;
+    add_gas(bench, (factor - 1) * value_of(bench, on_scale ? Output::gas_at_end : Output::gas_volume));
 }
 
 void add_mass(Bench& bench, double mass) {

@@ -3,6 +3,7 @@
 
 #include "core/bench/meniscus.hpp"
 #include "core/explain/cause_model.hpp"
+#include "core/matter/gas.hpp"
 #include "core/matter/water.hpp"
 #include "core/quantity/units.hpp"
 
@@ -39,6 +40,15 @@ public:
         : all_(assessment), in_(assessment.measured), setup_(assessment.measured.setup) {}
 
     bool has_result() const { return result_of(bench_of(all_)).has_value(); }
+    /// Read on a scale, and with liquid that may stand at two heights: causes that other vessels do not have.
+    bool has_scale() const { return setup_.apparatus < Apparatus::displaced_water; }
+    bool has_column() const { return overwater::has_column(setup_); }
+    bool in_room() const { return setup_.apparatus != Apparatus::pressure_sensor; }
+    /// How much more of the gas water takes up than of hydrogen.
+    double solubility() const {
+        const double kelvin = number(Input::temperature) + celsius_zero_in_kelvin;
+        return volumes_dissolved(setup_.gas, kelvin) / volumes_dissolved(Gas::hydrogen, kelvin);
+    }
     bool inverted() const { return setup_.closed_end == ClosedEnd::largest; }
     bool start_read() const { return setup_.start == Start::reading; }
     bool converted() const { return setup_.converted; }
@@ -47,13 +57,13 @@ public:
     bool level_taken() const { return setup_.liquid_stands == LiquidStands::level; }
     bool read_at_bench() const { return setup_.pressure_kind == PressureKind::at_the_bench; }
     bool looked_up() const { return setup_.vapour == VapourFrom::looked_up; }
-    bool vapour_subtracted() const { return setup_.vapour != VapourFrom::not_subtracted; }
+    bool vapour_subtracted() const { return setup_.vapour < VapourFrom::not_subtracted; }
     bool by_ribbon() const { return setup_.mass_from == MassFrom::ribbon; }
     /// More metal than acid: the metal's mass does not count.
     bool acid_sets_gas() const { return all_.acid_gives_out(); }
     bool acid_may_be_short() const {
-        if (!all_.readings.metal) return false;
-        if (reaction(*all_.readings.metal, all_.readings.acid.value_or(Acid::hydrochloric)).with_water) return false;
+        if (!all_.readings.sample) return false;
+        if (reaction(*all_.readings.sample, all_.readings.acid.value_or(Acid::hydrochloric)).with_water) return false;
         return !all_.has(Output::acid_excess) || all_.outcome[Output::acid_excess] < enough_acid;
     }
     bool mercury_column() const {
@@ -81,8 +91,8 @@ public:
     }
     /// What the convention's rounding adds to the molar mass.
     double molar_mass_added() const {
-        const auto metal = all_.readings.metal;
-        return metal ? in_[Input::molar_mass] - molar_mass_of(*metal).si() : 0.0;
+        const auto metal = all_.readings.sample;
+        return metal && !setup_.own_reaction ? in_[Input::molar_mass] - molar_mass_of(*metal).si() : 0.0;
     }
     double height() const { return in_[Input::height_above_sea_level]; }
     bool height_typed() const { return setup_.present.has(Field::height_above_sea_level); }
@@ -129,6 +139,7 @@ Maybe end_space(const Run& run) {
 }
 
 Maybe scale_misread(const Run& run) {
+    if (!run.has_scale()) return std::nullopt;
     Reach reach = volume(Cause::scale_misread, run);
     reach.most_raising = std::min(reach.most_raising, run.scale_above());
     reach.most_lowering = run.scale_below();
@@ -147,7 +158,7 @@ Maybe hot_liquid(const Run& run) {
 
 Maybe sea_level(const Run& run) {
     const double pressure = run.number(Input::barometer);
-    if (!run.converted() || !run.read_at_bench() || pressure < report_low || pressure > report_high) {
+    if (!run.converted() || !run.in_room() || !run.read_at_bench() || pressure < report_low || pressure > report_high) {
         return std::nullopt;
     }
     Reach reach = with_limits(Cause::sea_level_pressure, highest_bench, 0);
@@ -167,21 +178,31 @@ Maybe molar_mass(const Run& run) {
     return Reach{added > 0, added < 0, size, size, size, size};
 }
 
+/// What is usual for hydrogen, in proportion; the most soluble gas may go away altogether.
+Maybe dissolved(const Run& run) {
+    Reach reach = with_limits(Cause::dissolved_gas, 0, 1);
+    const double times = run.solubility();
+    if (times == 0) return std::nullopt;
+    reach.largest = std::min(0.95, reach.largest * times);
+    reach.usual = std::min(reach.largest, reach.usual * times);
+    return reach;
+}
+
 Maybe reach_in(const Run& run, Cause cause) {
     const double celsius = run.number(Input::temperature);
     const double hottest = water_vapour_pressure_range.highest - celsius;
     const double pressure = run.number(Input::barometer);
     switch (cause) {
-        case Cause::air_bubble: return only_if(!run.start_read(), volume(cause, run));
-        case Cause::gas_lost:
-        case Cause::drops_on_wall:
-        case Cause::tube_off: return volume(cause, run);
+        case Cause::air_bubble: return only_if(run.has_column() && !run.start_read(), volume(cause, run));
+        case Cause::gas_lost: return volume(cause, run);
+        case Cause::drops_on_wall: return only_if(run.has_column(), volume(cause, run));
+        case Cause::tube_off: return only_if(run.has_scale(), volume(cause, run));
         case Cause::meniscus: return meniscus(run);
         case Cause::end_space_off: return end_space(run);
         case Cause::scale_misread: return scale_misread(run);
         case Cause::metal_left:
         case Cause::oxide_coat: return only_if(!run.acid_sets_gas(), with_limits(cause, 0, 1));
-        case Cause::dissolved_gas: return with_limits(cause, 0, 1);
+        case Cause::dissolved_gas: return dissolved(run);
         case Cause::acid_short: return only_if(run.acid_may_be_short(), with_limits(cause, 0, 1));
         case Cause::wet_metal:
             return only_if(!run.by_ribbon() && !run.acid_sets_gas(), with_limits(cause, 0, run.weighed()));
@@ -194,10 +215,10 @@ Maybe reach_in(const Run& run, Cause cause) {
         case Cause::hot_liquid: return hot_liquid(run);
         case Cause::thermometer_off: return only_if(run.converted(), with_limits(cause, hottest, celsius));
         case Cause::levels_not_equal:
-            return only_if(run.level_taken() && run.state_known(), with_limits(cause, longest_tube, longest_tube));
+            return only_if(run.has_column() && run.level_taken() && run.state_known(), with_limits(cause, longest_tube, longest_tube));
         case Cause::level_misread:
-            return only_if(!run.level_taken() && run.converted(), with_limits(cause, longest_tube, longest_tube));
-        case Cause::barometer_off: return only_if(run.converted(), with_limits(cause, pressure, pressure));
+            return only_if(run.has_column() && !run.level_taken() && run.converted(), with_limits(cause, longest_tube, longest_tube));
+        case Cause::barometer_off: return only_if(run.converted() && run.in_room(), with_limits(cause, pressure, pressure));
         case Cause::mercury_not_corrected:
             return only_if(run.converted() && run.read_at_bench() && run.mercury_column(),
                            with_limits(cause, pressure, 0));

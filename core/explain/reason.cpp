@@ -5,14 +5,16 @@ namespace overwater {
 namespace {
 
 std::string_view of_vapour(const Assessment& all) {
-    if (all.measured.setup.vapour == VapourFrom::not_subtracted) return "reason.water_vapour_pressure.unused";
+    if (all.measured.setup.vapour >= VapourFrom::not_subtracted) return "reason.water_vapour_pressure.unused";
     if (all.measured.setup.vapour == VapourFrom::formula) return "reason.water_vapour_pressure.formula";
     return all.conventions.vapour == Conventions::Vapour::own_value ? "reason.water_vapour_pressure.own"
                                                                     : "reason.water_vapour_pressure.table";
 }
 
 std::string_view of_dry_pressure(const Setup& setup) {
+    if (setup.apparatus == Apparatus::pressure_sensor) return "reason.dry_gas_pressure.sensor";
     if (setup.vapour == VapourFrom::not_subtracted) return "reason.dry_gas_pressure.wet";
+    if (setup.vapour == VapourFrom::none) return "reason.dry_gas_pressure.dry";
     switch (setup.liquid_stands) {
         case LiquidStands::higher_inside: return "reason.dry_gas_pressure.inside";
         case LiquidStands::higher_outside: return "reason.dry_gas_pressure.outside";
@@ -28,6 +30,9 @@ std::string_view of_room(const Setup& setup) {
 }
 
 std::string_view of_volume(const Setup& setup) {
+    if (setup.apparatus == Apparatus::displaced_water) return "reason.gas_volume.displaced";
+    if (setup.apparatus == Apparatus::pressure_sensor) return "reason.gas_volume.flask";
+    if (setup.present.has(Field::injected_volume)) return "reason.gas_volume.injected";
     if (setup.start == Start::nothing) return of_room(setup);
     return setup.start_level_known ? "reason.gas_volume.start_level" : "reason.gas_volume.start";
 }
@@ -36,8 +41,9 @@ std::string_view of_volume(const Setup& setup) {
 std::string_view of_gas(const Assessment& all) {
     const Setup& setup = all.measured.setup;
     if (all.acid_gives_out()) return "reason.amount_of_gas.acid";
-    if (setup.gas_per_metal > 1) return "reason.amount_of_gas.three_for_two";
-    return setup.gas_per_metal < 1 ? "reason.amount_of_gas.one_for_two" : "reason.amount_of_gas.one_for_one";
+    if (!is_metal(all.readings.sample.value_or(Substance::magnesium))) return "reason.amount_of_gas.ratio";
+    if (setup.gas_per_sample > 1) return "reason.amount_of_gas.three_for_two";
+    return setup.gas_per_sample < 1 ? "reason.amount_of_gas.one_for_two" : "reason.amount_of_gas.one_for_one";
 }
 
 }  // namespace
@@ -49,7 +55,9 @@ std::string_view reason_of(const Assessment& all, Output output) {
         case Output::absolute_temperature: return "reason.absolute_temperature";
         case Output::water_vapour_pressure: return of_vapour(all);
         case Output::water_density: return "reason.water_density";
-        case Output::pressure_at_bench: return "reason.pressure_at_bench";
+        case Output::pressure_at_bench:
+            return setup.pressure_kind == PressureKind::mercury_column ? "reason.pressure_at_bench.mercury"
+                                                                       : "reason.pressure_at_bench";
         case Output::column_pressure:
             return setup.liquid_stands == LiquidStands::level ? "reason.column_pressure.level"
                                                               : "reason.column_pressure.column";
@@ -76,6 +84,9 @@ std::string_view reason_of(const Assessment& all, Output output) {
         case Output::amount_by_volume: return "reason.amount_by_volume";
         case Output::molar_mass_found: return "reason.molar_mass_found";
         case Output::purity_found: return "reason.purity_found";
+        case Output::equivalent_mass: return "reason.equivalent_mass";
+        case Output::alloy_share: return "reason.alloy_share";
+        case Output::gas_molar_mass: return "reason.gas_molar_mass";
         case Output::amount_of_acid:
         case Output::acid_volume_needed:
         case Output::acid_excess:

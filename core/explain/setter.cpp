@@ -57,7 +57,9 @@ Formula with_unit(std::string number, UnitId unit) {
 /// Kilopascal, or what stands for it: in p V/(n R T) only kPa x mL = mJ comes out without a factor.
 bool takes_si_pressure(Output output) { return output == Output::gas_constant || output == Output::accepted_value; }
 /// n M in g wants n in mol.
-bool takes_whole_moles(Output output) { return output == Output::molar_mass_found || output == Output::purity_found; }
+bool takes_whole_moles(Output output) {
+    return output >= Output::molar_mass_found && output <= Output::gas_molar_mass;
+}
 
 }  // namespace
 
@@ -275,6 +277,10 @@ Formula Setter::constant_leaf(const TraceNode& node) const {
         case Constant::air_gas_constant: return with_unit_text(number(node.value, 2), "J/(kg·K)");
         case Constant::free_fall: return with_unit_text(number(node.value, 5), "m/s²");
         case Constant::hundred_percent: return with_number(from_base(node.value, UnitId::percent), 0, UnitId::percent);
+        case Constant::mercury_to_zero:
+        case Constant::gravity_to_standard: return Formula::leaf(Kind::number, number(node.value, 5));
+        case Constant::second_molar_mass:
+            return with_unit(trimmed(from_base(node.value, UnitId::gram_per_mole), 3), UnitId::gram_per_mole);
         default: return Formula::leaf(Kind::number, trimmed(node.value, 4));
     }
 }

@@ -9,12 +9,20 @@ namespace overwater {
 
 namespace {
 
+/// The gas of the run: the reaction's, or what was chosen for an own one.
+Gas gas_of(const Readings& readings) {
+    const bool chosen = readings.target == Target::gas_molar_mass || readings.sample == Substance::own;
+    if (chosen) return readings.own_gas;
+    return readings.sample ? reaction(*readings.sample, Acid::hydrochloric).kind_of_gas : Gas::hydrogen;
+}
+
 using Kind = Formula::Kind;
 
 Formula words(std::string_view text) { return Formula::leaf(Kind::words, text); }
 
 /// A symbol from a short notation, which is a table where a formula for each would be a program: a letter, then each of
-/// these or not: "_index", "(substance)", "°". In parentheses "M" and "A" stand for the run's metal and acid.
+/// these or not: "_index", "(substance)", "°". In parentheses "M", "A", "G" and "B" stand for what
+/// is weighed in the run, its acid, its gas, and the other metal of an alloy.
 Formula symbol(std::string_view notation, const Readings& readings) {
     std::size_t letter = 1;
     while (letter < notation.size() && (static_cast<unsigned char>(notation[letter]) & 0xC0U) == 0x80U) ++letter;
@@ -28,9 +36,11 @@ Formula symbol(std::string_view notation, const Readings& readings) {
     if (notation == "°") return Formula::of(Kind::superscript, {std::move(formula), words("°")});
     if (notation.empty()) return formula;
     std::string_view substance = notation.substr(1, notation.size() - 2);
-    if (substance == "M" && readings.metal) substance = symbol_of(*readings.metal);
-    if (substance == "A") substance = readings.acid == Acid::sulfuric ? "H₂SO₄" : "HCl";
-    return Formula::of(Kind::row, {std::move(formula), Formula::of(Kind::bracketed, {words(substance)})});
+    if (substance == "M" && readings.sample) substance = symbol_of(*readings.sample);
+    if (substance == "A") substance = formula_of(readings.acid.value_or(Acid::hydrochloric));
+    if (substance == "G") substance = formula_of(gas_of(readings));
+    if (substance == "B" && readings.second) substance = symbol_of(*readings.second);
+    return Formula::of(Kind::row, {std::move(formula), Formula::of(Kind::bracketed, {words(lowered(substance))})});
 }
 
 const char* notation_of(Output output) {
@@ -53,7 +63,7 @@ const char* notation_of(Output output) {
         case Output::acid_needed: return "n(A)";
         case Output::acid_volume_needed: return "V(A)";
         case Output::acid_excess: return "x";
-        case Output::amount_of_gas: return "n(H₂)";
+        case Output::amount_of_gas: return "n(G)";
         case Output::molar_volume_bench: return "V_m";
         case Output::dry_gas_at_barometer: return "V_m,bar";
         case Output::molar_volume_standard: return "V_m°";
@@ -61,9 +71,12 @@ const char* notation_of(Output output) {
         case Output::accepted_value: return "V_accepted";
         case Output::percent_error: return "e";
         case Output::volume_at_standard: return "V°";
-        case Output::amount_by_volume: return "n_V(H₂)";
+        case Output::amount_by_volume: return "n_V(G)";
         case Output::molar_mass_found: return "M_found(M)";
         case Output::purity_found: return "w_found";
+        case Output::equivalent_mass: return "M_eq(M)";
+        case Output::alloy_share: return "w(M)";
+        case Output::gas_molar_mass: return "M_found(G)";
         case Output::count: break;
     }
     return "";
@@ -95,6 +108,12 @@ const char* notation_of(Input input, const Readings& readings) {
             return readings.pressure_kind == PressureKind::at_the_bench ? "p_bar" : "p_report";
         case Input::molar_mass: return "M(M)";
         case Input::gravity: return "g";
+        case Input::tube_factor: return "f";
+        case Input::injected_volume: return "V_inj";
+        case Input::flask_volume: return "V_flask";
+        case Input::displaced_mass: return "m_water";
+        case Input::pressure_after: return "p_after";
+        case Input::water_activity: return "a_w";
         case Input::mass_per_metre: // a fraction
         case Input::count: break;
     }
@@ -130,14 +149,32 @@ Formula symbol_of(Constant constant, double value) {
         case Constant::free_fall: return plain("g");
         case Constant::two: return Formula::leaf(Kind::number, "2");
         case Constant::hundred_percent: return Formula::leaf(Kind::number, "100");
-        case Constant::gas_per_metal:
-        case Constant::acid_per_metal:
+        case Constant::second_molar_mass: return plain("M_2");
+        case Constant::mercury_to_zero: return plain("k_t");
+        case Constant::gravity_to_standard: return plain("k_g");
+        case Constant::gas_per_sample:
+        case Constant::acid_per_sample:
+        case Constant::gas_per_second:
         case Constant::level_column:
         case Constant::none: break;
     }
     // Mole ratios are small integers or halves.
     const bool whole = value == static_cast<double>(static_cast<int>(value));
     return Formula::leaf(Kind::number, format_fixed(value, whole ? 0 : 1, DecimalSign::point));
+}
+
+std::string lowered(std::string_view formula) {
+    std::string text;
+    for (const char c : formula) {
+        if (c < '0' || c > '9') {
+            text += c;
+            continue;
+        }
+        // U+2080 to U+2089 are E2 82 80 to E2 82 89.
+        text += "\xe2\x82";
+        text += static_cast<char>(0x80 + (c - '0'));
+    }
+    return text;
 }
 
 }  // namespace overwater

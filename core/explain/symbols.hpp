@@ -13,4 +13,7 @@ Formula symbol_of(Output output, const Readings& readings);
 Formula symbol_of(Input input, const Readings& readings);
 Formula symbol_of(Constant constant, double value);
 
+/// A formula of chemistry in plain ASCII with its numbers below the line: "Al2(SO4)3" -> "Al₂(SO₄)₃".
+std::string lowered(std::string_view formula);
+
 }  // namespace overwater

@@ -51,7 +51,7 @@ private:
         return field == Field::acid_volume || field == Field::acid_concentration || field == Field::acid;
     }
     bool demonstration() const {
-        return typed_.readings.metal && reaction(*typed_.readings.metal, Acid::hydrochloric).demonstration_only;
+        return typed_.readings.sample && reaction(*typed_.readings.sample, Acid::hydrochloric).demonstration_only;
     }
 
     /// Powders are refused, and so is sulfuric acid with a metal that reacts with water.

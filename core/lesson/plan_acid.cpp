@@ -43,7 +43,7 @@ public:
     PlannedAcid plan() {
         const Assessment start = assess(readings_, by_);
         take_checks(start);
-        if (start.readings.metal && reaction(*start.readings.metal, Acid::hydrochloric).demonstration_only) {
+        if (start.readings.sample && reaction(*start.readings.sample, Acid::hydrochloric).demonstration_only) {
             return ruled_out(Message{"plan.refusal.water_only"});
         }
         if (!start.readings.acid) return waiting(FieldSet::of(Field::acid));
@@ -112,7 +112,7 @@ private:
         acid.excess = all.outcome[Output::acid_excess];
         const Setup& setup = all.measured.setup;
         // Hydrogen takes two protons a molecule.
-        const double protons = 2 * setup.gas_per_metal / setup.acid_per_metal * acid.concentration;
+        const double protons = 2 * setup.gas_per_sample / setup.acid_per_sample * acid.concentration;
         acid.slow = protons < slow_below;
         acid.brisk = protons > brisk_above;
         for (const Check& check : acid.checks) {

@@ -115,7 +115,7 @@ private:
     }
 
     void give_metal() {
-        give(Field::metal, key_of(b_.metal));
+        give(Field::metal, key_of(b_.sample));
         give(Field::acid, key_of(b_.acid));
         give(Field::acid_volume, b_.capacity == 100 ? "15.0" : "10.0", "cylinder_10");
         give(Field::acid_concentration, text_of(b_.acid_strength, 1));

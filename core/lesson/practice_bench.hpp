@@ -47,7 +47,7 @@ struct DrawnMishap {
 };
 
 struct PracticeBench {
-    Metal metal = Metal::magnesium;
+    Substance sample = Substance::magnesium;
     Acid acid = Acid::hydrochloric;
     int acid_strength = 0;  ///< 0.1 mol/L
     int capacity = 50;      ///< mL; 50 or 100

@@ -76,8 +76,8 @@ void set_usual(PracticeBench& b, const Picks& p) {
 }
 
 void set_hard(PracticeBench& b, const Picks& p) {
-    b.metal = p.metal < 2 ? Metal::magnesium : p.metal < 4 ? Metal::zinc : Metal::aluminium;
-    if (p.acid == 0 && b.metal != Metal::aluminium) b.acid = Acid::sulfuric;
+    b.sample = p.metal < 2 ? Substance::magnesium : p.metal < 4 ? Substance::zinc : Substance::aluminium;
+    if (p.acid == 0 && b.sample != Substance::aluminium) b.acid = Acid::sulfuric;
     b.closed_end = ClosedEnd::largest;
     b.capacity = p.tube < 5 ? 50 : 100;
     b.start = p.start < 2;
@@ -168,8 +168,8 @@ constexpr std::array<Row, 11> rows{{
 bool can_happen(const PracticeBench& b, Cause cause) {
     switch (cause) {
     case Cause::air_bubble: return b.capacity == 50 && !b.start;
-    case Cause::wet_metal: return b.mass_from != MassFrom::ribbon && b.metal != Metal::zinc;
-    case Cause::balance_off: return b.mass_from == MassFrom::weighed && b.metal != Metal::zinc;
+    case Cause::wet_metal: return b.mass_from != MassFrom::ribbon && b.sample != Substance::zinc;
+    case Cause::balance_off: return b.mass_from == MassFrom::weighed && b.sample != Substance::zinc;
     case Cause::levels_not_equal: return !b.has_column();
     case Cause::end_space_off: return b.inverted() && !b.start && b.capacity == 50;
     case Cause::sea_level_pressure:

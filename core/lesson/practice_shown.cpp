@@ -103,8 +103,8 @@ public:
           cause_(struck ? bench.mishap->cause : Cause::count),
           size_(struck ? bench.mishap->size : 0),
           air_(air) {
-        const double molar = molar_mass_of(b_.metal).in(gram_per_mole);
-        gas_a_milligram_ = reaction(b_.metal, b_.acid).gas_per_metal / molar;
+        const double molar = molar_mass_of(b_.sample).in(gram_per_mole);
+        gas_a_milligram_ = reaction(b_.sample, b_.acid).gas_per_sample / molar;
         if (b_.inverted()) {
             const double ring = meniscus_ring(b_.bore * 1e-4).value_or(0.0) * 1e6;
             beyond_ = b_.end_space / 100.0 - 2 * ring;

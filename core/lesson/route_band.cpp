@@ -144,7 +144,7 @@ private:
         if (!run_.has(Output::amount_of_metal)) return;
         Band reached = corners(Output::amount_of_metal, {Output::mass});
         const double own = measured_[Input::molar_mass];
-        const double full = run_.readings.metal ? molar_mass_of(*run_.readings.metal).in(gram_per_mole) : own * 1e3;
+        const double full = run_.readings.sample ? molar_mass_of(*run_.readings.sample).in(gram_per_mole) : own * 1e3;
         for (const int place : {0, -1, -2, -3}) {
             measured_[Input::molar_mass] = round_to_place(full, place) * 1e-3;
             const Band by = corners(Output::amount_of_metal, {Output::mass});

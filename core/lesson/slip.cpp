@@ -45,12 +45,12 @@ bool thinkable(const Method& method, const Slip& slip, const Assessment& run) {
     if (method.barometer != Method::Barometer::right) return thinkable(method.barometer, run);
     if (method.volume != Method::Volume::right) return thinkable(method.volume, setup);
     if (method.mass == Method::Mass::nominal_ribbon) return setup.mass_from == MassFrom::ribbon;
-    if (method.molar_mass == Method::MolarMass::of_manganese) return run.readings.metal == Metal::magnesium;
+    if (method.molar_mass == Method::MolarMass::of_manganese) return run.readings.sample == Substance::magnesium;
     if (method.accepted == Method::Accepted::at_standard) return !setup.converted;
     if (method.accepted == Method::Accepted::other_pressure) return setup.converted;
     if (method.temperature == Method::Temperature::celsius_both) return setup.standard_celsius != 0;
     const bool vapour = method.vapour != Method::Vapour::right || method.vapour_use != Method::VapourUse::subtracted;
-    if (vapour) return setup.vapour != VapourFrom::not_subtracted;
+    if (vapour) return setup.vapour < VapourFrom::not_subtracted;
     return slip.part != SlipPart::conversion || setup.converted || method.circular != Method::Circular::right ||
            method.gas_law != Method::GasLaw::right || method.temperature != Method::Temperature::right;
 }

@@ -4,70 +4,74 @@
 #include <cstddef>
 #include <cstdint>
 #include <optional>
-#include <string>
 #include <string_view>
 
+#include "core/matter/gas.hpp"
 #include "core/quantity/quantity.hpp"
 
-/// A metal and an acid that give hydrogen.
+/// What is weighed, and the gas it gives: a metal with an acid, a carbonate with an acid, a substance that gives off
+/// oxygen, or a reaction of one's own.
 
 namespace overwater {
 
-enum class Metal : std::uint8_t { magnesium, zinc, aluminium, iron, calcium, lithium };
+/// What is weighed. The metals come first.
+enum class Substance : std::uint8_t {
+    magnesium,
+    zinc,
+    aluminium,
+    iron,
+    calcium,
+    lithium,
+    calcium_carbonate,
+    sodium_hydrogencarbonate,
+    hydrogen_peroxide,
+    potassium_chlorate,
+    own  ///< molar mass, gas and ratios are typed
+};
 enum class Acid : std::uint8_t { hydrochloric, sulfuric };
 
 inline constexpr std::size_t metal_count = 6;
+inline constexpr std::size_t sample_count = 11;
 inline constexpr std::size_t acid_count = 2;
 
-/// One term of an equation: 2 HCl.
-struct Term {
-    int coefficient;
-    std::string_view formula; ///< plain ASCII: "Al2(SO4)3"
-};
+constexpr bool is_metal(Substance sample) { return static_cast<std::size_t>(sample) < metal_count; }
 
-/// A balanced equation: metal + acid -> salt + hydrogen. Iron goes to iron(II). Both protons of sulfuric acid count.
+/// A balanced equation. Iron goes to iron(II). Both protons of sulfuric acid count.
 struct Reaction {
-    int metal; ///< coefficients of the equation
-    int acid;
-    int salt;
+    int sample;  ///< coefficients of the equation
+    int acid;    ///< 0: no acid takes part
+    int salt;    ///< of a metal's salt; 0 for other samples
     int gas;
-    std::string_view metal_formula;
-    std::string_view acid_formula;
-    std::string_view salt_formula;
-    bool with_water;         ///< the metal reacts with the water too: the acid can never limit the gas
-    bool demonstration_only; ///< calcium and lithium: no class amounts, teacher only
-    bool coats;              ///< calcium sulfate covers the metal and stops it
-    bool slow;               ///< aluminium's oxide skin, iron in dilute acid
+    std::string_view equation;  ///< ASCII without spaces: "Mg+2HCl->MgCl2+H2"; empty for an own reaction
+    Gas kind_of_gas;
+    bool with_water;          ///< the metal reacts with the water too: the acid can never limit the gas
+    bool demonstration_only;  ///< calcium and lithium: no class amounts, teacher only
+    bool coats;               ///< a sulfate of calcium covers the piece and stops it
+    bool slow;                ///< aluminium's oxide skin, iron in dilute acid
 
-    double gas_per_metal;  ///< mole of H2 a mole of metal
-    double acid_per_metal; ///< mole of acid a mole of metal
-
-    /// Metal, acid, salt, gas.
-    constexpr std::array<Term, 4> terms() const {
-        return {Term{metal, metal_formula}, Term{acid, acid_formula}, Term{salt, salt_formula}, Term{gas, "H2"}};
-    }
+    double gas_per_sample;   ///< mole of gas a mole of what is weighed
+    double acid_per_sample;  ///< mole of acid a mole of what is weighed; 0: none takes part
 };
 
-const Reaction& reaction(Metal metal, Acid acid);
+const Reaction& reaction(Substance sample, Acid acid);
 
-/// The equation in plain ASCII: "Mg + 2 HCl -> MgCl2 + H2".
-std::string equation_plain(const Reaction& reaction);
-
-/// Symbol of the element, "Mg".
-std::string_view symbol_of(Metal metal);
+/// Formula in plain ASCII, "Mg", "CaCO3"; "X" for an own reaction.
+std::string_view symbol_of(Substance sample);
 /// Formula in plain ASCII, "HCl".
 std::string_view formula_of(Acid acid);
-/// Abridged standard atomic weight as a molar mass (elements.hpp).
-MolarMass molar_mass_of(Metal metal);
-/// Number of the element in the periodic table.
-int atomic_number_of(Metal metal);
-/// Of one formula unit of the salt, by what goes in and out of the equation.
-MolarMass molar_mass_of_salt(Metal metal, Acid acid);
+/// From abridged standard atomic weights (elements.hpp); zero for an own reaction.
+MolarMass molar_mass_of(Substance sample);
+/// Bounds of that molar mass, as the sum of the weights' own; they hold for any normal material.
+MolarMass molar_mass_bounds_of(Substance sample);
+/// Number of a metal in the periodic table; 0 for other samples.
+int atomic_number_of(Substance sample);
+/// Of one formula unit of a metal's salt, by what goes in and out of the equation; zero for other samples.
+MolarMass molar_mass_of_salt(Substance sample, Acid acid);
 
 /// The name in records and keys: "magnesium", "hydrochloric".
-std::string_view key_of(Metal metal);
+std::string_view key_of(Substance sample);
 std::string_view key_of(Acid acid);
-std::optional<Metal> metal_by_key(std::string_view key);
+std::optional<Substance> substance_by_key(std::string_view key);
 std::optional<Acid> acid_by_key(std::string_view key);
 
-} // namespace overwater
+}  // namespace overwater

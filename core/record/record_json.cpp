@@ -1,5 +1,6 @@
 #include "core/record/record_json.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <utility>
 
@@ -81,6 +82,18 @@ Json change_json(const Change& change) {
     return json;
 }
 
+/// What stands on the bench and what is sought are members of the record and entries like every other choice: the entry
+/// counts, and a record that has the member alone is given the entry.
+void adopt(Entries& shared, Field field, const std::string& member) {
+    const auto& known = choices_of(field);
+    const bool chosen = std::find(known.begin() + 1, known.end(), member) != known.end();
+    if (chosen && shared.at(field).text.empty()) shared.edit(field).text = member;
+}
+
+const std::string& named(const Entry& entry, const std::string& member) {
+    return entry.text.empty() ? member : entry.text;
+}
+
 Json run_json(const Run& run) {
     Json json = Json::object();
     json["name"] = run.name;
@@ -113,6 +126,8 @@ Record read_members(const Json& object, Complaints& complaints) {
     if (const Json* shared = members.object("shared")) {
         read_entries(*shared, members.place_of("shared"), complaints, record.shared);
     }
+    adopt(record.shared, Field::apparatus, record.apparatus);
+    adopt(record.shared, Field::target, record.target);
     if (const Json* runs = members.array("runs")) {
         read_runs(*runs, members.place_of("runs"), complaints, record.runs);
     }
@@ -162,9 +177,9 @@ Json record_json(const Record& record) {
     put_text(json, "created", record.created);
     put_text(json, "saved", record.saved);
     json["invented"] = record.invented;
-    json["apparatus"] = record.apparatus;
+    json["apparatus"] = named(record.shared.at(Field::apparatus), record.apparatus);
     json["reaction"] = record.reaction;
-    json["target"] = record.target;
+    json["target"] = named(record.shared.at(Field::target), record.target);
     json["conventions"] = conventions_json(record.conventions, record.conventions_kept);
     json["shared"] = entries_json(record.shared);
     Json& runs = json["runs"] = Json::array();

@@ -1,14 +1,8 @@
 #include "core/result/assess.hpp"
 
 #include <cmath>
-#include <string>
+#include <optional>
 
-#include "core/bench/meniscus.hpp"
-#include "core/matter/air.hpp"
-#include "core/matter/constants.hpp"
-#include "core/matter/vapour_table.hpp"
-#include "core/matter/water.hpp"
-#include "core/quantity/units.hpp"
 #include "core/result/evaluate.hpp"
 #include "core/result/refusals.hpp"
 #include "core/result/sense_checks.hpp"
@@ -17,130 +11,8 @@ namespace overwater {
 
 namespace {
 
-/// Air outside at sea level where nobody measured it: that of the standard atmosphere (method.md, section 2).
-constexpr double celsius_of_standard_air = atmosphere_sea_level_kelvin - celsius_zero_in_kelvin;
-
-double molar_mass_by(const Conventions& conventions, Metal metal) {
-    const double full = molar_mass_of(metal).in(gram_per_mole);
-    const auto rounded = [full](int place) {
-        return MolarMass::from(round_to_place(full, place), gram_per_mole).si();
-    };
-    switch (conventions.molar_mass_digits) {
-        case Conventions::MolarMassDigits::two_decimals: return rounded(-2);
-        case Conventions::MolarMassDigits::one_decimal: return rounded(-1);
-        case Conventions::MolarMassDigits::whole: return rounded(0);
-        case Conventions::MolarMassDigits::abridged: break;
-    }
-    return molar_mass_of(metal).si();
-}
-
-/// What the tube held at the start, and what its bore and the water weighed for its end come to.
-void set_up_tube(Measured<double>& measured, const Readings& readings) {
-    Setup& setup = measured.setup;
-    if (setup.present.has(Field::start_reading)) {
-        setup.start = Start::reading;
-    } else if (setup.present.has(Field::starting_bubble)) {
-        setup.start = Start::bubble;
-    }
-    setup.start_level_known =
-        setup.present.has(Field::start_level_difference) && setup.liquid_stands != LiquidStands::level;
-    if (readings[Field::tube_bore].there) {
-        const auto ring = meniscus_ring(readings[Field::tube_bore].base);
-        measured[Input::meniscus_ring] = ring.value_or(0.0);
-        setup.ring_known = ring.has_value() && setup.closed_end == ClosedEnd::largest;
-    }
-    const Reading& end = readings[Field::end_space];
-    if (end.there && info(end.unit).measure == Measure::mass) {
-        // Water weighed: V = m/rho, at the temperature of the run where it is known; 20 °C else, 0.1 % at the most.
-        const double celsius = readings[Field::temperature].there ? readings[Field::temperature].base : 20.0;
-        measured[Input::end_space] = end.base / water_density(Temperature<>::celsius(celsius)).si();
-    }
-}
-
-void set_up_pressures(Measured<double>& measured, const Readings& readings, const Conventions& conventions) {
-    Setup& setup = measured.setup;
-    setup.pressure_kind = readings.pressure_kind;
-    const double celsius = readings[Field::temperature].base;
-    setup.vapour_looked_up_at = celsius;
-    const auto table = [&](VapourTable which) {
-        const auto between = conventions.vapour_rows == Conventions::VapourRows::nearest ? BetweenRows::nearest
-                                                                                         : BetweenRows::interpolated;
-        setup.vapour = VapourFrom::looked_up;
-        if (!readings[Field::temperature].there) {
-            // The table waits for the temperature, not for a value of one's own.
-            setup.present.add(Field::own_vapour_pressure);
-            return;
-        }
-        if (const auto value = vapour_from_table(which, between, celsius)) {
-            measured[Input::vapour_value] = *value;
-            setup.present.add(Field::own_vapour_pressure);
-        } else {
-            setup.vapour = VapourFrom::formula;
-        }
-    };
-    switch (conventions.vapour) {
-        case Conventions::Vapour::table:
-            setup.present.remove(Field::own_vapour_pressure);
-            table(VapourTable::rounded_formula);
-            break;
-        case Conventions::Vapour::older_table:
-            setup.present.remove(Field::own_vapour_pressure);
-            table(VapourTable::older);
-            break;
-        case Conventions::Vapour::own_value: setup.vapour = VapourFrom::looked_up; break;
-        case Conventions::Vapour::not_subtracted: setup.vapour = VapourFrom::not_subtracted; break;
-        case Conventions::Vapour::formula: break;
-    }
-    if (!readings[Field::outdoor_temperature].there) {
-        measured[Input::outdoor_temperature] =
-            celsius_of_standard_air - atmosphere_lapse_rate * measured[Input::height_above_sea_level];
-    }
-}
-
-void set_up_result(Measured<double>& measured, const Conventions& conventions) {
-    Setup& setup = measured.setup;
-    const StandardState state = standard_state(conventions);
-    setup.standard_celsius = state.temperature.in_celsius();
-    setup.standard_pressure = state.pressure.si();
-    setup.converted = conventions.conversion == Conventions::Conversion::standard_conditions;
-    setup.accepted_typed = conventions.accepted == Conventions::Accepted::typed || !setup.converted;
-    setup.real_gas = setup.converted && conventions.accepted == Conventions::Accepted::real;
-}
-
-Measured<double> measured_from(const Readings& readings, const Conventions& conventions) {
-    Measured<double> measured;
-    Setup& setup = measured.setup;
-    for (std::size_t i = 0; i < input_count; ++i) {
-        const auto input = static_cast<Input>(i);
-        const Field field = field_of(input);
-        if (field == Field::count || !readings[field].there) continue;
-        measured[input] = readings[field].base;
-        setup.present.add(field);
-    }
-    setup.mass_from = readings.mass_from;
-    if (readings.metal) setup.present.add(Field::metal);
-    if (readings.acid) setup.present.add(Field::acid);
-    if (readings.closed_end != ClosedEnd::unknown) setup.present.add(Field::number_at_closed_end);
-    if (readings.liquid_stands != LiquidStands::unknown) setup.present.add(Field::liquid_stands);
-    setup.closed_end = readings.closed_end;
-    setup.liquid_stands = readings.liquid_stands;
-    if (readings.metal) {
-        const Reaction& equation = reaction(*readings.metal, readings.acid.value_or(Acid::hydrochloric));
-        setup.gas_per_metal = equation.gas_per_metal;
-        setup.acid_per_metal = equation.acid_per_metal;
-        setup.atomic_number = atomic_number_of(*readings.metal);
-        setup.molar_mass_of_salt =
-            molar_mass_of_salt(*readings.metal, readings.acid.value_or(Acid::hydrochloric)).si();
-        measured[Input::molar_mass] = molar_mass_by(conventions, *readings.metal);
-        setup.acid_limits = !equation.with_water && readings.acid && setup.present.has(Field::acid_volume) &&
-                            setup.present.has(Field::acid_concentration);
-    }
-    measured[Input::gravity] = standard_gravity.si();
-    set_up_tube(measured, readings);
-    set_up_pressures(measured, readings, conventions);
-    set_up_result(measured, conventions);
-    return measured;
-}
+/// A share is not above the whole, except that a purity of 101 % tells of the readings' doubt.
+bool beyond_whole(Output output, double value) { return output == Output::alloy_share && value > 1; }
 
 bool must_be_positive(Output output) {
     return output != Output::column_pressure && output != Output::percent_error && output != Output::gas_at_start;
@@ -148,12 +20,15 @@ bool must_be_positive(Output output) {
 
 /// Why a computed value cannot be, or nothing.
 std::optional<Message> refused_value(Output output, double value) {
-    if (std::isfinite(value) && (value > 0 || !must_be_positive(output))) return std::nullopt;
+    if (std::isfinite(value) && !beyond_whole(output, value) && (value > 0 || !must_be_positive(output))) {
+        return std::nullopt;
+    }
     if ((output == Output::gas_volume || output == Output::gas_at_end) && std::isfinite(value)) {
         return Message{"refusal.no_gas"};
     }
     if (output == Output::mass && std::isfinite(value)) return Message{"refusal.no_mass"};
     if (output == Output::pressure_at_bench && std::isfinite(value)) return Message{"refusal.no_air"};
+    if (output == Output::alloy_share && std::isfinite(value)) return Message{"refusal.no_alloy"};
     if (output == Output::dry_gas_pressure && std::isfinite(value)) return Message{"refusal.no_dry_pressure"};
     return Message{"refusal.out_of_range"};
 }
@@ -224,15 +99,23 @@ private:
             if (needs.outputs.has(static_cast<Output>(i))) inherit(own, state(static_cast<Output>(i)));
         }
         if (own.kind == OutputState::Kind::value) {
+            if (const auto reason = refused_for_flask(output)) refuse(own, *reason);
             if (const auto reason = refused_value(output, all_.outcome[output])) refuse(own, *reason);
             if (const auto reason = refused_for_acid(output)) refuse(own, *reason);
         }
         if (own.kind != OutputState::Kind::value) ready_.remove(output);
     }
 
+    /// In a closed flask the pressure has to rise.
+    std::optional<Message> refused_for_flask(Output output) const {
+        const bool closed = all_.measured.setup.apparatus == Apparatus::pressure_sensor;
+        if (!closed || output != Output::dry_gas_pressure || all_.outcome[output] > 0) return std::nullopt;
+        return Message{"refusal.no_rise"};
+    }
+
     /// Where the acid gives out, metal is left over, and the gas does not tell of all of it.
     std::optional<Message> refused_for_acid(Output output) const {
-        const bool of_all_metal = output == Output::molar_mass_found || output == Output::purity_found;
+        const bool of_all_metal = output >= Output::molar_mass_found && output <= Output::alloy_share;
         if (!of_all_metal || !all_.measured.setup.acid_limits || !(all_.outcome[Output::acid_excess] < 1)) {
             return std::nullopt;
         }
@@ -248,6 +131,10 @@ private:
 Assessment assess(const Readings& readings, const Conventions& conventions) {
     Assessment assessment;
     assessment.readings = readings;
+    // The molar mass of an own reaction is kept while another substance is chosen, and counts for nothing there.
+    if (readings.sample != Substance::own) {
+        assessment.readings.typed[static_cast<std::size_t>(Field::molar_mass)].there = false;
+    }
     assessment.conventions = conventions;
     assessment.measured = measured_from(readings, conventions);
     assessment.checks = refusals(readings);
@@ -259,6 +146,21 @@ Assessment assess(const Readings& readings, const Conventions& conventions) {
 Output headline_output(const Conventions& conventions) {
     return conventions.conversion == Conventions::Conversion::none ? Output::molar_volume_bench
                                                                    : Output::molar_volume_standard;
+}
+
+Output sought_output(const Conventions& conventions, Target target) {
+    const Output molar_volume = headline_output(conventions);
+    if (molar_volume == Output::molar_volume_bench && target != Target::gas_constant) return molar_volume;
+    switch (target) {
+        case Target::gas_constant: return Output::gas_constant;
+        case Target::molar_mass: return Output::molar_mass_found;
+        case Target::equivalent_mass: return Output::equivalent_mass;
+        case Target::purity: return Output::purity_found;
+        case Target::alloy: return Output::alloy_share;
+        case Target::gas_molar_mass: return Output::gas_molar_mass;
+        case Target::molar_volume: break;
+    }
+    return molar_volume;
 }
 
 Outcome<double> outcome_by(const Assessment& assessment, const Method& method) {

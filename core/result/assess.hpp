@@ -53,11 +53,17 @@ struct Assessment {
     std::optional<double> value(Output o) const { return has(o) ? std::optional<double>(outcome[o]) : std::nullopt; }
 };
 
+/// The numbers of the model for what was typed, chosen and agreed; nothing is refused here.
+Measured<double> measured_from(const Readings& readings, const Conventions& conventions);
+
 /// Settles what is there, refuses what cannot be, and evaluates the rest. Every value in the outcome is finite.
 Assessment assess(const Readings& readings, const Conventions& conventions);
 
 /// The output that is the result: converted, or as collected.
 Output headline_output(const Conventions& conventions);
+/// The last line that is sought, which is the molar volume unless another target was chosen. Without a conversion to
+/// standard conditions only the molar volume as collected and the gas constant can be had.
+Output sought_output(const Conventions& conventions, Target target);
 
 /// The outcome of the same readings by another method; only what the right method gives too is ready.
 Outcome<double> outcome_by(const Assessment& assessment, const Method& method);
@@ -68,6 +74,8 @@ struct Needs {
     OutputSet outputs;
 };
 Needs needs_of(Output output, const Setup& setup);
+/// Whether the liquid inside and outside may stand at different heights: in a tube over water, not in a syringe.
+bool has_column(const Setup& setup);
 /// Whether a run set up like this has the step at all: no start volume without gas at the start, no pressure at the
 /// bench from a weather report where the barometer stands on the bench.
 bool is_asked(Output output, const Setup& setup);

@@ -38,6 +38,7 @@ std::optional<UnitId> other_unit(const Remarks& remarks, double metal_gives, dou
 void check_mass(Remarks& remarks) {
     const Assessment& all = remarks.run();
     const Field field = field_of_mass(remarks.setup());
+    if (remarks.setup().apparatus >= Apparatus::displaced_water) return;
     if (!all.has(Output::amount_of_gas) || !all.has(Output::amount_of_metal)) return;
     if (!remarks.usable(Field::tube_capacity) || !remarks.usable(field)) return;
     // The purity is asked about already.
@@ -49,7 +50,7 @@ void check_mass(Remarks& remarks) {
     const double gives = all.outcome[Output::amount_of_gas] * room;
     const bool too_much = gives > holds;
     if (!too_much && gives >= least_share * capacity) return;
-    const double metal_gives = all.outcome[Output::amount_of_metal] * remarks.setup().gas_per_metal * room;
+    const double metal_gives = all.outcome[Output::amount_of_metal] * remarks.setup().gas_per_sample * room;
     const UnitId shown = remarks.reading(Field::tube_capacity).unit;
     if (const auto unit = other_unit(remarks, metal_gives, capacity)) {
         const Reading& reading = remarks.reading(field);

@@ -15,8 +15,8 @@ constexpr double heaviest_ribbon = 2.0 * gram_per_metre.factor;
 
 void kind_of_metal(Remarks& remarks) {
     const Readings& readings = remarks.run().readings;
-    if (!readings.metal) return;
-    const Reaction& equation = reaction(*readings.metal, readings.acid.value_or(Acid::hydrochloric));
+    if (!readings.sample || readings.target == Target::gas_molar_mass) return;
+    const Reaction& equation = reaction(*readings.sample, readings.acid.value_or(Acid::hydrochloric));
     if (equation.demonstration_only) remarks.note(Field::metal, Message{"note.demonstration_metal"});
     if (equation.slow) remarks.note(Field::metal, Message{"note.slow_metal"});
     if (!equation.demonstration_only || readings.acid != Acid::sulfuric) return;
@@ -43,7 +43,7 @@ void ribbon(Remarks& remarks) {
     }
     if (!remarks.usable(Field::mass_per_metre) || remarks.base(Field::mass_per_metre) < 0) return;
     // Ribbon of another metal is heavier, and nobody has listed it.
-    if (readings.metal && *readings.metal != Metal::magnesium) return;
+    if (readings.sample && *readings.sample != Substance::magnesium) return;
     const Reading& reading = remarks.reading(Field::mass_per_metre);
     if (within(reading.base, lightest_ribbon, heaviest_ribbon)) return;
     const auto units = units_that_fit(reading, lightest_ribbon, heaviest_ribbon);

@@ -62,14 +62,14 @@ bool other_end_fits(const Remarks& remarks, double times) {
 }
 
 /// The metal whose mole ratio and molar mass would make it right.
-std::optional<Metal> other_metal(const Remarks& remarks, double times) {
-    const auto& own = remarks.run().readings.metal;
+std::optional<Substance> other_metal(const Remarks& remarks, double times) {
+    const auto& own = remarks.run().readings.sample;
     if (!own) return std::nullopt;
-    const auto grams_a_mole = [](Metal metal) {
-        return molar_mass_of(metal).si() / reaction(metal, Acid::hydrochloric).gas_per_metal;
+    const auto grams_a_mole = [](Substance metal) {
+        return molar_mass_of(metal).si() / reaction(metal, Acid::hydrochloric).gas_per_sample;
     };
     for (std::size_t i = 0; i < metal_count; ++i) {
-        const auto metal = static_cast<Metal>(i);
+        const auto metal = static_cast<Substance>(i);
         if (metal != *own && about(times * grams_a_mole(metal) / grams_a_mole(*own), 1, 0.03)) return metal;
     }
     return std::nullopt;

@@ -6,7 +6,7 @@
 #include "core/bench/meniscus.hpp"
 #include "core/bench/scale.hpp"
 #include "core/matter/constants.hpp"
-#include "core/matter/elements.hpp"
+#include "core/matter/reaction.hpp"
 #include "core/matter/water.hpp"
 #include "core/quantity/gum.hpp"
 #include "core/quantity/number_format.hpp"
@@ -39,10 +39,7 @@ public:
     Doubts collect() {
         metal();
         acid();
-        tube();
-        start();
-        meniscus();
-        levels();
+        vessel();
         room();
         vapour();
         typed(Input::accepted_value, setup().accepted_typed);
@@ -144,7 +141,7 @@ private:
                 break;
         }
         purity();
-        if (readings_.metal) atomic_weight();
+        if (readings_.sample && setup().target != Target::gas_molar_mass) molar_mass();
     }
 
     /// 100 % says that the metal is taken as pure, as a blank does; any other number is as good as its digits.
@@ -155,18 +152,36 @@ private:
     }
 
     /// The weight taken against the bounds of any normal material; a class's shorter number is off by what was cut.
-    void atomic_weight() {
-        const auto weight = element(symbol_of(*readings_.metal));
-        if (!weight) return;
+    void molar_mass() {
+        if (setup().own_reaction) return typed(Input::molar_mass, true);
         const double taken = out_.measured[Input::molar_mass];
-        const double off = std::fabs(taken - weight->molar_mass().si());
+        const double off = std::fabs(taken - molar_mass_of(*readings_.sample).si());
         even(Input::molar_mass, DoubtKind::atomic_weight, DoubtFrom::published, Shape::rectangular,
-             weight->plus_minus * 1e-3 + off);
+             molar_mass_bounds_of(*readings_.sample).si() + off);
+    }
+
+    /// What the gas is measured in. A syringe is read along its own scale; it has no meniscus and no column.
+    void vessel() {
+        switch (setup().apparatus) {
+            case Apparatus::displaced_water: return weighed(Input::displaced_mass);
+            case Apparatus::pressure_sensor:
+                by_instrument(Input::flask_volume);
+                if (there(Field::acid_volume)) by_instrument(Input::acid_volume);
+                return by_instrument(Input::pressure_after);
+            default: break;
+        }
+        tube();
+        typed(Input::tube_factor, true);
+        if (there(Field::injected_volume)) by_instrument(Input::injected_volume);
+        start();
+        if (!has_column(setup())) return;
+        meniscus();
+        levels();
     }
 
     void acid() {
         if (!setup().acid_limits) return;
-        by_instrument(Input::acid_volume);
+        if (setup().apparatus != Apparatus::pressure_sensor) by_instrument(Input::acid_volume);
         of_reading(Input::acid_concentration, acid_label * reading(Field::acid_concentration).base,
                    Shape::rectangular);
     }
@@ -240,7 +255,7 @@ private:
             even(Input::level_difference, DoubtKind::reading, DoubtFrom::assumed, Shape::rectangular, level_by_eye);
         } else if (setup().liquid_stands != LiquidStands::unknown) {
             by_instrument(Input::level_difference);
-            if (there(Field::level_difference)) {
+            if (there(Field::level_difference) && setup().gravity_to_standard == 1.0) {
                 even(Input::gravity, DoubtKind::gravity, DoubtFrom::published, Shape::rectangular,
                      gravity_half_width);
             }
@@ -250,7 +265,9 @@ private:
     void room() {
         by_instrument(Input::temperature);
         by_instrument(Input::barometer);
-        if (setup().pressure_kind == PressureKind::at_the_bench) return;
+        if (setup().pressure_kind == PressureKind::at_the_bench || setup().pressure_kind == PressureKind::mercury_column) {
+            return;
+        }
         by_instrument(Input::height_above_sea_level);
         if (setup().pressure_kind == PressureKind::reduced_to_sea_level) {
             if (there(Field::outdoor_temperature)) {
@@ -265,7 +282,8 @@ private:
     /// A value from a table carries the table's rounding; the formula its own stated doubt. Both keep the formula's
     /// slope by temperature in the model.
     void vapour() {
-        if (setup().vapour == VapourFrom::not_subtracted || !out_.ready.has(Output::water_vapour_pressure)) return;
+        if (setup().vapour >= VapourFrom::not_subtracted || !out_.ready.has(Output::water_vapour_pressure)) return;
+        typed(Input::water_activity, true);
         if (setup().vapour == VapourFrom::looked_up) {
             if (reading(Field::own_vapour_pressure).there) {
                 const Reading& own = reading(Field::own_vapour_pressure);

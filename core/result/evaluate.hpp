@@ -33,7 +33,7 @@ public:
         if (any(Output::mass, Output::amount_of_gas)) amounts();
         if (any(Output::molar_volume_bench, Output::gas_constant)) results();
         if (any(Output::accepted_value, Output::percent_error)) comparison();
-        if (any(Output::volume_at_standard, Output::purity_found)) other_results();
+        if (any(Output::volume_at_standard, Output::gas_molar_mass)) other_results();
         return out_;
     }
 
@@ -74,12 +74,12 @@ private:
         if (wants(Output::mass)) set(Output::mass, written_mass(derived_mass()));
         if (wants(Output::amount_of_metal)) set(Output::amount_of_metal, written_amount(pure_mass() / molar_mass()));
         const N metal = amount_of(Output::amount_of_metal);
-        const Real acid_per_metal = exact(Constant::acid_per_metal, setup_.acid_per_metal);
+        const Real acid_per_sample = exact(Constant::acid_per_sample, setup_.acid_per_sample);
         const auto concentration = in_.template as<dimension::Concentration>(Input::acid_concentration);
         if (wants(Output::amount_of_acid)) {
             set(Output::amount_of_acid, concentration * in_.volume(Input::acid_volume));
         }
-        if (wants(Output::acid_needed)) set(Output::acid_needed, acid_per_metal * metal);
+        if (wants(Output::acid_needed)) set(Output::acid_needed, acid_per_sample * metal);
         const N needed = amount_of(Output::acid_needed);
         if (wants(Output::acid_volume_needed)) set(Output::acid_volume_needed, needed / concentration);
         if (wants(Output::acid_excess)) set(Output::acid_excess, amount_of(Output::amount_of_acid) / needed);
@@ -93,7 +93,7 @@ private:
             set(Output::amount_of_gas, from_metal);
             return;
         }
-        const N from_acid = gas_ratio() * (amount_of(Output::amount_of_acid) / acid_per_metal);
+        const N from_acid = gas_ratio() * (amount_of(Output::amount_of_acid) / acid_per_sample);
         set(Output::amount_of_gas, N::si(min(from_metal.si(), from_acid.si())));
     }
 
@@ -147,7 +147,7 @@ private:
     }
 
     Real gas_ratio() const {
-        return exact(Constant::gas_per_metal, ratio_by(method_.gas_ratio, setup_.gas_per_metal));
+        return exact(Constant::gas_per_sample, ratio_by(method_.gas_ratio, setup_.gas_per_sample));
     }
 
     T standard_kelvin() const {
@@ -211,7 +211,7 @@ private:
     Quantity<dimension::One, Real> compression(T kelvin, P pressure) const {
         return Quantity<dimension::One, Real>::si(
             looked_up(Function::compression_factor, kelvin.si(),
-                      compression_factor_hydrogen(kelvin.si(), pressure.si())));
+                      compression_factor(setup_.gas, kelvin.si(), pressure.si())));
     }
 
     /// A volume or a molar volume, from the bench to standard conditions.
@@ -281,7 +281,9 @@ private:
 
     /// Section 4. What the readings say of the metal where the molar volume is taken as known: the accepted one gives the
     /// amount of gas from its volume alone, and that the molar mass of the metal (M = w m ratio/n) or its purity by
-    /// mass (w = n M/(ratio m)). The molar volume found never depends on them.
+    /// mass (w = n M/(ratio m)). The molar volume found never depends on them. The equivalent mass is what sets half a mole
+    /// of hydrogen free (w m/(2 n)); of an alloy n = m (w r1/M1 + (1 - w) r2/M2) is solved for the share w; a gas that
+    /// was weighed itself has m/n.
     void other_results() {
         if (wants(Output::volume_at_standard)) {
             set(Output::volume_at_standard, converted(volume_of(Output::gas_volume)));
@@ -296,6 +298,20 @@ private:
             set(Output::purity_found, exact(Constant::hundred_percent, 1.0) *
                                           ((gas * molar_mass()) / (gas_ratio() * mass_as_weighed())));
         }
+        if (wants(Output::equivalent_mass)) {
+            set(Output::equivalent_mass, pure_mass() / (exact(Constant::two, 2.0) * gas));
+        }
+        if (wants(Output::alloy_share)) set(Output::alloy_share, share_in_alloy(gas));
+        if (wants(Output::gas_molar_mass)) set(Output::gas_molar_mass, mass_as_weighed() / gas);
+    }
+
+    Quantity<dimension::One, Real> share_in_alloy(N gas) const {
+        const auto plain = [](Real value) { return Quantity<dimension::One, Real>::si(value); };
+        const auto second = plain(exact(Constant::gas_per_second, setup_.gas_per_second)) /
+                            Quantity<dimension::MolarMass, Real>::si(
+                                exact(Constant::second_molar_mass, setup_.second_molar_mass));
+        return exact(Constant::hundred_percent, 1.0) *
+               ((gas / mass_as_weighed() - second) / (plain(gas_ratio()) / molar_mass() - second));
     }
 };
 

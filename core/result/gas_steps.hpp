@@ -66,9 +66,15 @@ protected:
         }
     }
 
+    /// Over the real liquid there is less vapour than over water: p = a p_sat.
+    P vapour() const {
+        const P water = vapour_of_water();
+        return has(Field::water_activity) ? in_[Input::water_activity] * water : water;
+    }
+
     /// A value from a table or a book was looked up at this temperature: it keeps the formula's slope, so that a doubt of
     /// the temperature still is a doubt of the vapour.
-    P vapour() const {
+    P vapour_of_water() const {
         if (method_.vapour == Method::Vapour::celsius_number) {
             return P::si(in_.temperature().in_celsius() * exact(Constant::none, millimetre_of_mercury.factor));
         }
@@ -125,6 +131,10 @@ protected:
         using std::exp;
         using std::pow;
         const Real reported = barometer_read();
+        if (setup_.pressure_kind == PressureKind::mercury_column) {
+            return P::si(reported * exact(Constant::mercury_to_zero, setup_.mercury_to_zero) *
+                         exact(Constant::gravity_to_standard, setup_.gravity_to_standard));
+        }
         const Real height = in_[Input::height_above_sea_level];
         const Real lapse = exact(Constant::lapse_rate, atmosphere_lapse_rate);
         if (setup_.pressure_kind == PressureKind::altimeter_setting) {
@@ -156,13 +166,15 @@ protected:
     }
 
     P dry(P column) const {
+        // In a closed flask the air and the vapour were there before: what the pressure rose by is the gas's own.
+        if (setup_.apparatus == Apparatus::pressure_sensor) return in_.pressure(Input::pressure_after) - barometer();
         P p = barometer();
         if (setup_.liquid_stands != LiquidStands::level && method_.column != Method::Column::ignored) {
             const bool inside = setup_.liquid_stands == LiquidStands::higher_inside;
             const bool subtract = inside == (method_.column == Method::Column::right);
             p = subtract ? p - column : p + column;
         }
-        if (setup_.vapour == VapourFrom::not_subtracted || method_.vapour_use == Method::VapourUse::ignored) return p;
+        if (setup_.vapour >= VapourFrom::not_subtracted || method_.vapour_use == Method::VapourUse::ignored) return p;
         const P vapour = pressure_of(Output::water_vapour_pressure);
         return method_.vapour_use == Method::VapourUse::added ? p + vapour : p - vapour;
     }
@@ -173,17 +185,22 @@ protected:
         using Way_of = Method::Volume;
         const V reading = read(mark);
         if (setup_.closed_end == ClosedEnd::zero) {
-            return method_.volume == Way_of::counted_from_capacity ? in_.volume(Input::tube_capacity) - reading : reading;
+            return calibrated(method_.volume == Way_of::counted_from_capacity ? in_.volume(Input::tube_capacity) - reading
+                                                                              : reading);
         }
         const bool as_if_upright =
             method_.volume == Way_of::reading_taken_as_gas || method_.volume == Way_of::reading_alone;
-        const V seen = as_if_upright ? reading : in_.volume(Input::tube_capacity) - reading;
+        const V seen = calibrated(as_if_upright ? reading : in_.volume(Input::tube_capacity) - reading);
         if (!has(Field::end_space) || method_.volume == Way_of::end_space_ignored ||
             method_.volume == Way_of::reading_alone) {
             return seen;
         }
         const V end_space = in_.volume(Input::end_space);
         return method_.volume == Way_of::end_space_subtracted ? seen - end_space : seen + end_space;
+    }
+
+    V calibrated(V scale) const {
+        return has(Field::tube_factor) ? in_[Input::tube_factor] * scale : scale;
     }
 
     V read(Input mark) const {
@@ -215,6 +232,20 @@ protected:
     }
 
     V metal_gas() const {
+        if (setup_.apparatus == Apparatus::displaced_water) {
+            return in_.template as<dimension::Mass>(Input::displaced_mass) / get<dimension::Density>(Output::water_density);
+        }
+        if (setup_.apparatus == Apparatus::pressure_sensor) {
+            const V flask = in_.volume(Input::flask_volume);
+            return has(Field::acid_volume) ? flask - in_.volume(Input::acid_volume) : flask;
+        }
+        const V collected = new_gas();
+        // What is injected into a closed flask drives as much air over.
+        return has(Field::injected_volume) ? collected - in_.volume(Input::injected_volume) : collected;
+    }
+
+    /// Gas that came since the start, at the pressure of the end.
+    V new_gas() const {
         if (setup_.start == Start::nothing) return end_room();
         if (method_.volume == Method::Volume::start_ignored) return volume_of(Output::gas_at_end);
         // n RT = (p_end - p_w) V_end - (p_start - p_w) V_start

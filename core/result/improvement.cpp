@@ -114,7 +114,7 @@ private:
 
     /// A metre of ribbon weighed once turns a coarse balance into a fine one.
     bool by_length(const BudgetRow& row) {
-        if (all_.readings.metal != Metal::magnesium || all_.measured.setup.mass_from != MassFrom::weighed) return false;
+        if (all_.readings.sample != Substance::magnesium || all_.measured.setup.mass_from != MassFrom::weighed) return false;
         const double mass = all_.measured[Input::mass_of_metal];
         const double by_weighing = row.doubt.u / ribbon_weighed;
         const double by_cutting = ribbon_cut / std::sqrt(3.0) / (mass / ribbon_mass_per_metre);

@@ -4,8 +4,10 @@
 #include <cstddef>
 #include <cstdint>
 
+#include "core/bench/apparatus.hpp"
 #include "core/bench/field.hpp"
 #include "core/bench/tube.hpp"
+#include "core/matter/gas.hpp"
 #include "core/quantity/quantity.hpp"
 #include "core/quantity/temperature.hpp"
 
@@ -37,6 +39,12 @@ enum class Input : std::uint8_t {
     molar_mass,
     gravity,
     meniscus_ring,  ///< volume of liquid above the lowest point of the meniscus, by the tube's bore
+    tube_factor,    ///< true volume over the scale's, where the tube was calibrated
+    injected_volume,
+    flask_volume,
+    displaced_mass,
+    pressure_after,
+    water_activity,
     count
 };
 
@@ -67,14 +75,21 @@ constexpr Field field_of(Input input) {
         case Input::level_difference: return Field::level_difference;
         case Input::temperature: return Field::temperature;
         case Input::barometer: return Field::barometer;
-        case Input::molar_mass:
+        case Input::tube_factor: return Field::tube_factor;
+        case Input::injected_volume: return Field::injected_volume;
+        case Input::flask_volume: return Field::flask_volume;
+        case Input::displaced_mass: return Field::displaced_mass;
+        case Input::pressure_after: return Field::pressure_after;
+        case Input::water_activity: return Field::water_activity;
+        case Input::molar_mass: return Field::molar_mass;
         case Input::gravity:
         case Input::count: break;
     }
     return Field::count;
 }
 
-enum class VapourFrom : std::uint8_t { formula, looked_up, not_subtracted };
+/// `none`: there is no vapour in what is counted, as the gas is dry or only the rise of a pressure counts.
+enum class VapourFrom : std::uint8_t { formula, looked_up, not_subtracted, none };
 
 /// What is chosen rather than measured, and which readings are there. Settled before the model runs, so that the model
 /// never branches on a measured number.
@@ -82,11 +97,19 @@ struct Setup {
     FieldSet present;
     ClosedEnd closed_end = ClosedEnd::unknown;
     LiquidStands liquid_stands = LiquidStands::unknown;
+    Apparatus apparatus = Apparatus::tube_over_water;
+    Gas gas = Gas::hydrogen;
+    Target target = Target::molar_volume;
+    bool own_reaction = false;    ///< molar mass and ratios are typed
     bool acid_limits = false;     ///< the acid's amount is known and may set the gas (never for calcium and lithium)
-    double gas_per_metal = 1.0;   ///< mole of gas per mole of metal, exact
-    double acid_per_metal = 2.0;  ///< mole of acid per mole of metal, exact
-    double atomic_number = 12;    ///< of the metal, and kg/mol of its salt: taken for its molar mass by a slip
+    double gas_per_sample = 1.0;   ///< mole of gas per mole of what was weighed, exact
+    double acid_per_sample = 2.0;  ///< mole of acid per mole of it, exact; 0: no acid takes part
+    double atomic_number = 12;     ///< of the metal, and kg/mol of its salt: taken for its molar mass by a slip
     double molar_mass_of_salt = 95.205e-3;
+    double second_molar_mass = 0;     ///< kg/mol, of the other metal of an alloy; 0: none was chosen
+    double gas_per_second = 1.0;      ///< mole of gas per mole of it
+    double mercury_to_zero = 1.0;     ///< factor to mercury of 0 °C, from the barometer's temperature
+    double gravity_to_standard = 1.0; ///< factor to the standard acceleration, from latitude and height
     double standard_celsius = 0.0;      ///< °C, exact by convention
     double standard_pressure = 100000;  ///< Pa, exact by convention
     MassFrom mass_from = MassFrom::weighed;

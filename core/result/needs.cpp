@@ -11,6 +11,10 @@ Needs scale_needs(const Setup& setup, Field mark) {
 }
 
 Needs volume_needs(const Setup& setup) {
+    if (setup.apparatus == Apparatus::displaced_water) {
+        return {FieldSet::of(Field::displaced_mass), OutputSet::of(Output::water_density)};
+    }
+    if (setup.apparatus == Apparatus::pressure_sensor) return {FieldSet::of(Field::flask_volume), {}};
     if (setup.start == Start::nothing) return scale_needs(setup, Field::scale_reading);
     Needs needs{{}, OutputSet::of(Output::gas_at_end, Output::gas_at_start)};
     if (setup.start_level_known) {
@@ -34,8 +38,9 @@ void add_barometer(Needs& needs, const Setup& setup) {
 }
 
 Needs dry_needs(const Setup& setup, Needs column) {
+    if (setup.apparatus == Apparatus::pressure_sensor) return {FieldSet::of(Field::barometer, Field::pressure_after), {}};
     add_barometer(column, setup);
-    if (setup.vapour != VapourFrom::not_subtracted) column.outputs.add(Output::water_vapour_pressure);
+    if (setup.vapour < VapourFrom::not_subtracted) column.outputs.add(Output::water_vapour_pressure);
     return column;
 }
 
@@ -48,8 +53,13 @@ Needs mass_needs(const Setup& setup) {
     return {FieldSet::of(Field::mass_of_metal), {}};
 }
 
+/// An own reaction says with its molar mass and its ratio what the list says for the others.
+FieldSet of_sample(const Setup& setup) {
+    return setup.own_reaction ? FieldSet::of(Field::molar_mass, Field::gas_per_mole) : FieldSet::of(Field::metal);
+}
+
 Needs metal_needs(const Setup& setup) {
-    Needs needs{FieldSet::of(Field::metal), {}};
+    Needs needs{of_sample(setup), {}};
     if (setup.mass_from == MassFrom::weighed) {
         needs.fields.add(Field::mass_of_metal);
     } else {
@@ -91,8 +101,19 @@ Needs at_barometer_needs(const Setup& setup) {
 
 }  // namespace
 
+bool has_column(const Setup& setup) {
+    return setup.apparatus == Apparatus::tube_over_water || setup.apparatus == Apparatus::generator_flask;
+}
+
 bool is_asked(Output output, const Setup& setup) {
     switch (output) {
+        case Output::amount_of_metal:
+        case Output::amount_of_gas:
+        case Output::molar_volume_bench:
+        case Output::dry_gas_at_barometer:
+        case Output::molar_volume_standard:
+        case Output::gas_constant:
+        case Output::percent_error: return setup.target != Target::gas_molar_mass;
         case Output::pressure_at_bench: return setup.pressure_kind != PressureKind::at_the_bench;
         case Output::start_dry_pressure: return setup.start != Start::nothing && setup.start_level_known;
         case Output::gas_at_end:
@@ -101,9 +122,17 @@ bool is_asked(Output output, const Setup& setup) {
         case Output::compression_factor:
         case Output::standard_compression_factor: return setup.real_gas;
         case Output::volume_at_standard:
-        case Output::amount_by_volume:
+        case Output::amount_by_volume: return setup.converted;
         case Output::molar_mass_found:
-        case Output::purity_found: return setup.converted;
+        case Output::purity_found: return setup.converted && setup.target != Target::gas_molar_mass;
+        case Output::equivalent_mass: return setup.converted && setup.gas == Gas::hydrogen;
+        case Output::alloy_share: return setup.converted && setup.target == Target::alloy;
+        case Output::gas_molar_mass: return setup.converted && setup.target == Target::gas_molar_mass;
+        case Output::column_pressure: return has_column(setup);
+        case Output::amount_of_acid:
+        case Output::acid_needed:
+        case Output::acid_volume_needed:
+        case Output::acid_excess: return setup.acid_per_sample > 0 && setup.target != Target::gas_molar_mass;
         default: return true;
     }
 }
@@ -117,9 +146,14 @@ Needs needs_of(Output output, const Setup& setup) {
                         ? FieldSet::of(Field::temperature, Field::own_vapour_pressure)
                         : FieldSet::of(Field::temperature),
                     {}};
-        case Output::pressure_at_bench: return {FieldSet::of(Field::barometer, Field::height_above_sea_level), {}};
+        case Output::pressure_at_bench:
+            return {setup.pressure_kind == PressureKind::mercury_column
+                        ? FieldSet::of(Field::barometer, Field::barometer_temperature)
+                        : FieldSet::of(Field::barometer, Field::height_above_sea_level),
+                    {}};
         case Output::column_pressure: return column_needs(setup, Field::level_difference);
-        case Output::dry_gas_pressure: return dry_needs(setup, {{}, OutputSet::of(Output::column_pressure)});
+        case Output::dry_gas_pressure:
+            return dry_needs(setup, has_column(setup) ? Needs{{}, OutputSet::of(Output::column_pressure)} : Needs{});
         case Output::start_dry_pressure:
             return dry_needs(setup, column_needs(setup, Field::start_level_difference));
         case Output::gas_at_end: return scale_needs(setup, Field::scale_reading);
@@ -155,7 +189,19 @@ Needs needs_of(Output output, const Setup& setup) {
         case Output::volume_at_standard: return volume_at_standard_needs(setup);
         case Output::amount_by_volume: return {{}, OutputSet::of(Output::volume_at_standard, Output::accepted_value)};
         case Output::molar_mass_found:
-        case Output::purity_found: return by_volume_needs(setup);
+        case Output::purity_found:
+        case Output::equivalent_mass: return by_volume_needs(setup);
+        case Output::alloy_share: {
+            Needs needs = by_volume_needs(setup);
+            needs.fields.add(Field::second_metal);
+            return needs;
+        }
+        case Output::gas_molar_mass: {
+            Needs needs = setup.mass_from == MassFrom::weighed ? Needs{FieldSet::of(Field::mass_of_metal), {}}
+                                                               : Needs{{}, OutputSet::of(Output::mass)};
+            needs.outputs.add(Output::amount_by_volume);
+            return needs;
+        }
         case Output::count: break;
     }
     return {};

@@ -44,6 +44,9 @@ enum class Output : std::uint8_t {
     amount_by_volume,    ///< of the gas, by its volume alone
     molar_mass_found,    ///< of the metal
     purity_found,        ///< of the metal as weighed
+    equivalent_mass,     ///< of the metal: what sets half a mole of hydrogen free
+    alloy_share,         ///< by mass, of the metal in an alloy with a second one
+    gas_molar_mass,      ///< of a gas that was weighed itself
     count
 };
 #pragma GCC diagnostic pop
@@ -58,7 +61,7 @@ inline constexpr std::array<std::string_view, output_count> output_names{
     "amount_of_gas",               "molar_volume_bench",    "dry_gas_at_barometer", "compression_factor",
     "standard_compression_factor", "molar_volume_standard", "gas_constant",       "accepted_value",
     "percent_error",               "volume_at_standard",    "amount_by_volume",   "molar_mass_found",
-    "purity_found"};
+    "purity_found", "equivalent_mass", "alloy_share", "gas_molar_mass"};
 
 constexpr std::string_view name_of(Output output) { return output_names[static_cast<std::size_t>(output)]; }
 
@@ -71,7 +74,7 @@ inline constexpr std::array<UnitId, output_count> output_units{
     UnitId::millimole,      UnitId::litre_per_mole, UnitId::litre_per_mole,           UnitId::none,
     UnitId::none,           UnitId::litre_per_mole, UnitId::joule_per_mole_kelvin,    UnitId::litre_per_mole,
     UnitId::percent,        UnitId::millilitre,     UnitId::millimole,               UnitId::gram_per_mole,
-    UnitId::percent};
+    UnitId::percent, UnitId::gram_per_mole, UnitId::percent, UnitId::gram_per_mole};
 
 constexpr UnitId unit_of(Output output) { return output_units[static_cast<std::size_t>(output)]; }
 
@@ -81,7 +84,7 @@ public:
     constexpr OutputSet() = default;
     static constexpr OutputSet all() {
         OutputSet set;
-        set.bits_ = (std::uint32_t{1} << output_count) - 1;
+        set.bits_ = (std::uint64_t{1} << output_count) - 1;
         return set;
     }
     template <class... Outputs>
@@ -105,12 +108,12 @@ public:
         return set;
     }
     constexpr bool meets(OutputSet other) const { return (bits_ & other.bits_) != 0; }
-    constexpr std::uint32_t bits() const { return bits_; }
+    constexpr std::uint64_t bits() const { return bits_; }
     friend constexpr bool operator==(OutputSet a, OutputSet b) { return a.bits_ == b.bits_; }
 
 private:
-    static constexpr std::uint32_t bit(Output o) { return std::uint32_t{1} << static_cast<unsigned>(o); }
-    std::uint32_t bits_ = 0;
+    static constexpr std::uint64_t bit(Output o) { return std::uint64_t{1} << static_cast<unsigned>(o); }
+    std::uint64_t bits_ = 0;
 };
 
 /// The values of one evaluation, in coherent SI units (percent error and purity as fractions). Only

@@ -1,6 +1,7 @@
 #include "core/result/refusals.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <string>
 
 #include "core/matter/water.hpp"
@@ -44,16 +45,24 @@ public:
     std::vector<Check> list() {
         for (std::size_t i = 0; i < static_cast<std::size_t>(first_choice); ++i) text(static_cast<Field>(i));
         for (const Field field : {Field::mass_of_metal, Field::acid_volume, Field::acid_concentration,
-                                  Field::tube_capacity, Field::barometer, Field::purity}) {
+                                  Field::tube_capacity, Field::barometer, Field::purity, Field::molar_mass,
+                                  Field::gas_per_mole, Field::tube_factor, Field::flask_volume, Field::displaced_mass,
+                                  Field::pressure_after, Field::water_activity}) {
             if (there(field) && base(field) <= 0) refuse(field, "refusal.not_above_zero");
         }
-        for (const Field field : {Field::end_space, Field::scale_reading}) {
+        for (const Field field : {Field::end_space, Field::scale_reading, Field::injected_volume, Field::acid_per_mole}) {
             if (there(field) && base(field) < 0) refuse(field, "refusal.below_zero");
         }
         if (there(Field::level_difference) && base(Field::level_difference) < 0) {
             refuse(Field::level_difference, "refusal.negative_level");
         }
         if (there(Field::purity) && base(Field::purity) > 1) refuse(Field::purity, "refusal.above_100_percent");
+        if (there(Field::water_activity) && base(Field::water_activity) > 1) {
+            refuse(Field::water_activity, "refusal.activity_above_one");
+        }
+        if (there(Field::latitude) && !(std::fabs(base(Field::latitude)) <= 90)) {
+            refuse(Field::latitude, "refusal.latitude");
+        }
         temperature();
         scale();
         return std::move(checks_);

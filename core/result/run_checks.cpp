@@ -56,7 +56,7 @@ bool equal(const Assessment& first, const Assessment& second) {
         if (!same_text(first.readings.typed[i], second.readings.typed[i])) return false;
     }
     return first.readings.liquid_stands == second.readings.liquid_stands &&
-           first.readings.metal == second.readings.metal;
+           first.readings.sample == second.readings.sample;
 }
 
 /// Further apart than `share`, by the smaller.

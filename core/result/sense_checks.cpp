@@ -56,6 +56,7 @@ Field field_of_mass(const Setup& setup) {
 
 void add_sense_checks(Assessment& assessment) {
     Remarks remarks(assessment);
+    check_vessel(remarks);
     check_scale(remarks);
     check_end_space(remarks);
     check_start(remarks);

@@ -62,6 +62,7 @@ double length_below(double mark, const Remarks& remarks, const ScaleLength& scal
 Field field_of_mass(const Setup& setup);
 
 // One idea a file: check_<name>.cpp.
+void check_vessel(Remarks& remarks);
 void check_scale(Remarks& remarks);
 void check_end_space(Remarks& remarks);
 void check_start(Remarks& remarks);

@@ -20,10 +20,14 @@ enum class Constant : std::uint8_t {
     air_gas_constant,       ///< J/(kg K), of dry air
     free_fall,              ///< m/s², standard
     two,                    ///< a plain 2 of a formula
-    gas_per_metal,   ///< mole ratio
-    acid_per_metal,  ///< mole ratio
+    gas_per_sample,   ///< mole ratio
+    acid_per_sample,  ///< mole ratio
     hundred_percent,  ///< 1
     level_column,  ///< 0 Pa: inside and outside stand level
+    mercury_to_zero,      ///< factor to mercury of 0 °C
+    gravity_to_standard,  ///< factor to the standard acceleration of free fall
+    second_molar_mass,    ///< kg/mol, of the other metal of an alloy
+    gas_per_second,       ///< its mole ratio
     none
 };
 

@@ -24,8 +24,8 @@ Measured<double> random_run(std::mt19937_64& generator) {
     m.setup.closed_end = one_of(2) == 0 ? ClosedEnd::zero : ClosedEnd::largest;
     m.setup.liquid_stands = static_cast<LiquidStands>(1 + one_of(3));
     m.setup.acid_limits = one_of(2) == 0;
-    m.setup.gas_per_metal = one_of(2) == 0 ? 1.0 : 1.5;
-    m.setup.acid_per_metal = one_of(2) == 0 ? 2.0 : 3.0;
+    m.setup.gas_per_sample = one_of(2) == 0 ? 1.0 : 1.5;
+    m.setup.acid_per_sample = one_of(2) == 0 ? 2.0 : 3.0;
     m.setup.standard_celsius = one_of(2) == 0 ? 0.0 : 25.0;
     m.setup.standard_pressure = one_of(2) == 0 ? 100000.0 : 101325.0;
     m.setup.vapour = static_cast<VapourFrom>(one_of(3));

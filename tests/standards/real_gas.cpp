@@ -12,7 +12,7 @@ TEST_CASE("second virial coefficient of hydrogen") {
     const double rows[][2] = {{273.15, 13.98}, {288.15, 14.33}, {293.15, 14.44}, {298.15, 14.54}, {303.15, 14.64}, {310.0, 14.76}};
     for (const auto& row : rows) {
         CAPTURE(row[0]);
-        CHECK(second_virial_hydrogen(row[0]).si() * 1e6 == doctest::Approx(row[1]).epsilon(0.0055 / row[1]));
+        CHECK(second_virial(Gas::hydrogen, row[0]).si() * 1e6 == doctest::Approx(row[1]).epsilon(0.0055 / row[1]));
     }
 }
 
@@ -39,5 +39,5 @@ TEST_CASE("molar volume of hydrogen at the standard conditions that classes use"
 }
 
 TEST_CASE("compression factor at 0 °C and 1 atm") {
-    CHECK(compression_factor_hydrogen(273.15, 101325.0) == doctest::Approx(1.000624).epsilon(1e-6));  // (b)
+    CHECK(compression_factor(Gas::hydrogen, 273.15, 101325.0) == doctest::Approx(1.000624).epsilon(1e-6));  // (b)
 }

@@ -167,7 +167,10 @@ def families(sources):
     required |= {f"conventions.{name}{value}" for name, values in conventions(sources).items()
                  for value in [""] + [f".{v}" for v in values]}
     required |= {f"cause.{name}.about" for name in sources.names("cause_names") if "cause." in used}
-    possible = {f"{key}.about" for key in required if re.fullmatch(r"conventions\.\w+", key)}
+    # What a reading is called depends on the vessel and on what is weighed.
+    elsewhere = [*sources.names("apparatus_names"), "substance"]
+    possible = {f"field.{field}.{where}" for field in fields for where in elsewhere}
+    possible |= {f"{key}.about" for key in required if re.fullmatch(r"conventions\.\w+", key)}
     for beginning, names, needed in (("field.", fields, True), ("output.", outputs, True),
                                      ("standard.", standards, True), ("conditions.", standards[:-1], True),
                                      ("instrument.", instruments(sources), True),

@@ -42,6 +42,9 @@ class Sources:
         for i, token in enumerate(body[:-1]):
             if token.kind == "name" and body[i + 1].text == "{":
                 lists[token.text] = texts(body[i:closing(body, i + 1)])
+            # A list that is copied from the names of an enumeration.
+            if token.kind == "name" and body[i + 1].text == "(" and body[i + 2].text.endswith("_names"):
+                lists[token.text] = self.names(body[i + 2].text)
             if token.text == "case":
                 field = next(t.text for t in reversed(body[i:i + 5]) if t.kind == "name" and t.text != "return")
                 chosen[body[i + 3].text if body[i + 2].text == "::" else field] = body[i + 6].text

@@ -411,7 +411,7 @@ std::string App::waiting_words(FieldSet missing, std::size_t most) const {
 
 void App::announce() {
     if (!reveals()) return;
-    const Output output = headline_output(record_.conventions);
+    const Output output = sought();
     const std::string words = say(Message{"announce.result"}
                                       .text("name", say("output." + std::string(name_of(output))))
                                       .text("value", shown(output)));

@@ -78,6 +78,8 @@ public:
     /// Of the output chosen on the page `How sure`, which is the result unless another was chosen.
     const Certainty& looked_at() const { return looked_at_output_ ? looked_at_ : certainty_; }
     Output output_looked_at() const;
+    /// The last line that is sought in the run at hand.
+    Output sought() const { return sought_output(record_.conventions, assessment().readings.target); }
     void look_at(Output output);
     /// What would explain the result's difference from the accepted value; worked out once for each change.
     const std::optional<Gap>& gap();

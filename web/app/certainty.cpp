@@ -1,5 +1,6 @@
 #include "web/app/certainty.hpp"
 
+#include "core/result/known_value.hpp"
 #include "web/browser/platform.hpp"
 
 namespace overwater {
@@ -16,7 +17,7 @@ void Certainty::settle(const Assessment& assessment, Output output, bool compara
     sensitivities_.emplace(doubts_);
     budget_ = budget_of(doubts_, *sensitivities_, output);
     caution_ = caution_of(doubts_, *sensitivities_, budget_);
-    accepted_ = comparable ? assessment.value(Output::accepted_value) : std::nullopt;
+    accepted_ = comparable ? known_value(assessment, output) : std::nullopt;
     verdict_ = verdict_of(budget_, caution_, nullptr, accepted_);
     trials_.reset();
     asked_ = false;

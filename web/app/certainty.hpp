@@ -11,7 +11,7 @@ namespace overwater {
 /// How sure one output of a run is: the budget at once, the trials in slices of a few milliseconds when asked for.
 class Certainty {
 public:
-    /// Forgets the trials. `comparable` tells whether the accepted value of the assessment is one of this output.
+    /// Forgets the trials. `comparable` tells whether the output is to be compared with what is known of it.
     void settle(const Assessment& assessment, Output output, bool comparable);
 
     const Doubts& doubts() const { return doubts_; }

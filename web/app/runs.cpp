@@ -29,7 +29,7 @@ void App::give_answer() {
 }
 
 std::string App::run_result(std::size_t run) const {
-    const Output output = headline_output(record_.conventions);
+    const Output output = sought();
     if (!reveals(run)) return say("runs.withheld");
     if (!assessments_[run].has(output)) return say("runs.incomplete");
     const Working working(assessments_[run], record_.conventions);
@@ -40,7 +40,8 @@ std::string App::run_result(std::size_t run) const {
 }
 
 std::string App::mean_words() const {
-    const Output output = headline_output(record_.conventions);
+    const Output output = sought();
+    const UnitId unit = unit_of(output);
     double sum = 0;
     double low = 0;
     double high = 0;
@@ -54,14 +55,14 @@ std::string App::mean_words() const {
         ++count;
     }
     if (count < 2) return {};
-    const auto number = [this](double value) {
-        return format_fixed(from_base(value, UnitId::litre_per_mole), 2, language_.decimal_sign());
+    const auto number = [this, unit](double value) {
+        return format_fixed(from_base(value, unit), 2, language_.decimal_sign());
     };
     return say(Message{"results.mean"}
                    .count("number", count)
-                   .text("mean", language_.with_unit(number(sum / count), UnitId::litre_per_mole))
+                   .text("mean", language_.with_unit(number(sum / count), unit))
                    .text("low", number(low))
-                   .text("high", language_.with_unit(number(high), UnitId::litre_per_mole)));
+                   .text("high", language_.with_unit(number(high), unit)));
 }
 
 std::vector<std::string> App::run_remarks() const {

@@ -16,14 +16,14 @@ constexpr double slice_ms = 6;
 
 void App::settle_certainty() {
     gap_is_known_ = false;
-    const Output headline = headline_output(record_.conventions);
+    const Output headline = sought();
     certainty_.settle(assessment(), headline, true);
     if (looked_at_output_ == headline) looked_at_output_.reset();
     if (looked_at_output_) looked_at_.settle(assessment(), *looked_at_output_, false);
     platform::start_timer("trials", trials_after_ms);
 }
 
-Output App::output_looked_at() const { return looked_at_output_.value_or(headline_output(record_.conventions)); }
+Output App::output_looked_at() const { return looked_at_output_.value_or(sought()); }
 
 void App::look_at(Output output) {
     looked_at_output_ = output;

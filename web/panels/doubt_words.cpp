@@ -5,6 +5,7 @@
 
 #include "core/quantity/gum.hpp"
 #include "core/quantity/units.hpp"
+#include "core/result/known_value.hpp"
 #include "web/app/app.hpp"
 #include "web/panels/wording.hpp"
 
@@ -125,11 +126,11 @@ std::string doubt_source(const App& app, const Doubt& doubt) {
 
 std::string verdict_words(const App& app, const Certainty& certainty) {
     const Verdict& verdict = certainty.verdict();
-    const auto accepted = app.assessment().value(Output::accepted_value);
-    const auto error = app.assessment().value(Output::percent_error);
-    if (verdict.kind == Verdict::Kind::no_interval || !accepted || !error) return {};
+    const Output output = certainty.budget().output;
+    const auto known = known_value(app.assessment(), output);
+    if (verdict.kind == Verdict::Kind::no_interval || !known) return {};
     if (!verdict.shows_plus_minus && verdict.preliminary) return {};
-    const std::string percent = percent_error_words(app, *error, app.record().conventions, 2);
+    const std::string percent = percent_error_words(app, certainty.budget().value / *known - 1, app.record().conventions, 2);
     if (verdict.kind == Verdict::Kind::inside) return app.say(Message{"verdict.inside"}.text("percent", percent));
     const std::string by = to_its_doubt_with_unit(app, certainty.budget(), verdict.outside_by);
     return app.say(Message{verdict.kind == Verdict::Kind::found_too_high ? "verdict.found_too_high" : "verdict.found_too_low"}
@@ -138,17 +139,15 @@ std::string verdict_words(const App& app, const Certainty& certainty) {
 }
 
 std::string accepted_words(const App& app, std::string_view key, const Budget& budget) {
-    const auto accepted = app.assessment().value(Output::accepted_value);
+    const auto accepted = known_value(app.assessment(), budget.output);
     if (!accepted) return {};
     // Never fewer than two decimals: 22.7 would hide which accepted value it is.
     const UnitId unit = unit_of_budget(app, budget);
     const std::string number = format_fixed(from_base(*accepted, unit), std::max(2, decimals_of_doubt(app, budget)),
                                             app.language().decimal_sign());
-    const Setup& setup = app.assessment().measured.setup;
-    const std::string kind = setup.accepted_typed ? "typed" : setup.real_gas ? "real" : "ideal";
     return app.say(Message{key}
                        .text("accepted", app.language().with_unit(number, unit))
-                       .text("kind", app.say("results.accepted_kind." + kind)));
+                       .text("kind", kind_of_known(app, budget.output)));
 }
 
 std::string caution_words(const App& app, const Certainty& certainty) {

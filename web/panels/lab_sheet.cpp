@@ -146,10 +146,8 @@ private:
         if (app_.record().runs.size() > 1) {
             html_.element("p", app_.say(Message{"print.run"}.count("number", static_cast<long long>(app_.run()) + 1)));
         }
-        const Readings& readings = app_.assessment().readings;
-        if (readings.metal) {
-            html_.element("p", equation_words(app_, reaction(*readings.metal, readings.acid.value_or(Acid::hydrochloric))));
-        }
+        const std::string equation = equation_words(app_, app_.assessment().readings);
+        if (!equation.empty()) html_.element("p", equation);
         html_.add("<ol>");
         for (const Output output : all_working_steps()) {
             const WorkingStep* step = app_.working().step(output);
@@ -179,7 +177,7 @@ private:
 
     void result() {
         section("print.result");
-        const Output wanted = headline_output(app_.record().conventions);
+        const Output wanted = app_.sought();
         paragraph(noted(output_name(app_, wanted), conditions_words(app_)));
         html_.element("h3", app_.shown(wanted));
         for (std::size_t run = 0; app_.record().runs.size() > 1 && run < app_.record().runs.size(); ++run) {

@@ -139,7 +139,8 @@ void PlanRows::select(const std::string& key, const std::string& words, const Ui
 
 void PlanRows::choice(Field of) {
     Ui::Choice about;
-    const auto& values = choices_of(of);
+    // A run is planned for metals.
+    const auto& values = choices_of(of == Field::metal ? Field::second_metal : of);
     about.chosen = sheet_.bench.at(of).text;
     // How the mass is found and which pressure it is, nobody has to say.
     const bool usual = of == Field::mass_from || of == Field::pressure_kind;

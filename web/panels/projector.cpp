@@ -211,18 +211,21 @@ private:
 }  // namespace
 
 std::vector<Output> main_steps(const App& app) {
-    const Output result = headline_output(app.record().conventions);
+    const Output result = app.sought();
     std::vector<Output> steps{Output::gas_volume};
     // Without a conversion the pressure is no step of the result; a mass that was not weighed is one.
-    if (result == Output::molar_volume_standard) steps.push_back(Output::dry_gas_pressure);
+    if (result != Output::molar_volume_bench) steps.push_back(Output::dry_gas_pressure);
     if (app.assessment().measured.setup.mass_from != MassFrom::weighed) steps.push_back(Output::mass);
-    steps.insert(steps.end(), {Output::amount_of_metal, Output::amount_of_gas, result});
+    // By the volume alone where something is found out about what was weighed, else from what was weighed.
+    const bool by_volume = result > Output::amount_by_volume;
+    steps.insert(steps.end(), {by_volume ? Output::volume_at_standard : Output::amount_of_metal,
+                               by_volume ? Output::amount_by_volume : Output::amount_of_gas, result});
     return steps;
 }
 
 std::vector<Output> projector_steps(const App& app) {
     std::vector<Output> steps = main_steps(app);
-    steps.push_back(Output::percent_error);
+    if (app.sought() == headline_output(app.record().conventions)) steps.push_back(Output::percent_error);
     return steps;
 }
 

@@ -60,7 +60,7 @@ private:
     void metal() {
         const bool open = group("metal", {}, "choice.mass_from." + mass_from());
         if (open) rows_.radios(Field::mass_from);
-        switch (app_.assessment().readings.mass_from) {
+        switch (run().readings.mass_from) {
             case MassFrom::by_difference:
                 rows_.typed(Field::mass_before);
                 rows_.typed(Field::mass_after);
@@ -71,11 +71,33 @@ private:
                 break;
             case MassFrom::weighed: rows_.typed(Field::mass_of_metal); break;
         }
-        rows_.listed(Field::metal);
+        const Target target = run().readings.target;
+        if (target == Target::gas_molar_mass) {
+            rows_.listed(Field::gas);
+        } else {
+            rows_.listed(Field::metal);
+            if (run().readings.sample == Substance::own) own_reaction();
+        }
+        if (target == Target::alloy) rows_.listed(Field::second_metal);
         if (open || there(Field::purity)) rows_.typed(Field::purity);
+        if (open || target != Target::molar_volume) rows_.listed(Field::target);
+    }
+
+    void own_reaction() {
+        rows_.typed(Field::molar_mass);
+        rows_.listed(Field::gas);
+        rows_.typed(Field::gas_per_mole);
+        rows_.typed(Field::acid_per_mole);
     }
 
     void acid() {
+        const Setup& setup = run().measured.setup;
+        if (setup.target == Target::gas_molar_mass) return;
+        if (setup.acid_per_sample <= 0) {
+            // The liquid in a closed flask takes room, whatever it is.
+            if (setup.apparatus == Apparatus::pressure_sensor) rows_.typed(Field::acid_volume);
+            return;
+        }
         group("acid", acid_remark(), {});
         rows_.radios(Field::acid);
         rows_.typed(Field::acid_volume);
@@ -83,50 +105,74 @@ private:
     }
 
     void tube() {
+        const Apparatus vessel = apparatus();
+        const bool usual = vessel == Apparatus::tube_over_water;
         const bool open = group("tube", {}, "bench.more_tube");
-        rows_.radios(Field::number_at_closed_end);
-        rows_.typed(Field::tube_capacity);
-        if (app_.assessment().readings.closed_end == ClosedEnd::zero) {
-            // A scale with 0 at the closed end has counted the end already: there is nothing to type.
-            rows_.line("bench.end_space.counted", app_.say("bench.end_space_counted"));
+        if (open || !usual) rows_.listed(Field::apparatus);
+        if (vessel == Apparatus::displaced_water) return;
+        if (vessel == Apparatus::pressure_sensor) return rows_.typed(Field::flask_volume);
+        if (vessel == Apparatus::gas_syringe) {
+            rows_.typed(Field::tube_capacity);
+            rows_.radios(Field::gas_is);
         } else {
-            rows_.typed(Field::end_space);
+            rows_.radios(Field::number_at_closed_end);
+            rows_.typed(Field::tube_capacity);
+            end_space();
+            for (const Field field : {Field::length_of_scale, Field::tube_bore}) {
+                if (open || there(field)) rows_.typed(field);
+            }
         }
-        for (const Field field : {Field::length_of_scale, Field::tube_bore}) {
-            if (open || there(field)) rows_.typed(field);
-        }
+        if (open || there(Field::tube_factor)) rows_.typed(Field::tube_factor);
+    }
+
+    void end_space() {
+        if (run().readings.closed_end != ClosedEnd::zero) return rows_.typed(Field::end_space);
+        // A scale with 0 at the closed end has counted the end already: there is nothing to type.
+        rows_.line("bench.end_space.counted", app_.say("bench.end_space_counted"));
     }
 
     void after() {
-        const bool start = there(Field::start_reading) || there(Field::starting_bubble);
-        const bool open = group("after", {}, "bench.gas_at_start", another_run()) || start;
+        const Apparatus vessel = apparatus();
+        if (vessel == Apparatus::displaced_water || vessel == Apparatus::pressure_sensor) {
+            group("after", {}, {});
+            rows_.typed(vessel == Apparatus::displaced_water ? Field::displaced_mass : Field::pressure_after);
+            return;
+        }
+        const bool column = has_column(run().measured.setup);
+        const bool start = there(Field::start_reading) || (column && there(Field::starting_bubble));
+        const bool open = group("after", {}, "bench.gas_at_start", another_run()) || start || !column;
+        const bool level = !column || run().readings.liquid_stands == LiquidStands::level;
         if (open) {
             rows_.typed(Field::start_reading);
-            rows_.typed(Field::starting_bubble);
-            if (app_.assessment().readings.liquid_stands != LiquidStands::level) {
-                rows_.typed(Field::start_level_difference);
-            }
+            if (column) rows_.typed(Field::starting_bubble);
+            if (!level) rows_.typed(Field::start_level_difference);
         }
+        if (vessel == Apparatus::generator_flask) rows_.typed(Field::injected_volume);
         rows_.typed(Field::scale_reading);
-        rows_.radios(Field::liquid_stands);
-        if (app_.assessment().readings.liquid_stands != LiquidStands::level) rows_.typed(Field::level_difference);
+        if (column) rows_.radios(Field::liquid_stands);
+        if (!level) rows_.typed(Field::level_difference);
     }
 
     void room() {
-        const PressureKind kind = app_.assessment().readings.pressure_kind;
+        const bool in_flask = apparatus() == Apparatus::pressure_sensor;
+        const PressureKind kind = in_flask ? PressureKind::at_the_bench : run().readings.pressure_kind;
         const std::string& chosen = app_.entry(Field::pressure_kind).text;
         const bool open =
             group("room", {}, "choice.pressure_kind." + (chosen.empty() ? std::string("at_the_bench") : chosen));
+        const bool mercury = kind == PressureKind::mercury_column;
         rows_.typed(Field::temperature);
-        if (open) rows_.radios(Field::pressure_kind);
+        if (open && !in_flask) rows_.radios(Field::pressure_kind);
         rows_.typed(Field::barometer);
+        if (mercury) rows_.typed(Field::barometer_temperature);
+        if (mercury || there(Field::latitude)) rows_.typed(Field::latitude);
         if (open || kind != PressureKind::at_the_bench || there(Field::height_above_sea_level)) {
             rows_.typed(Field::height_above_sea_level);
         }
         if (kind == PressureKind::reduced_to_sea_level) rows_.typed(Field::outdoor_temperature);
         const Conventions& conventions = app_.record().conventions;
         if (conventions.vapour == Conventions::Vapour::own_value) rows_.typed(Field::own_vapour_pressure);
-        if (app_.assessment().measured.setup.accepted_typed) rows_.typed(Field::accepted_value);
+        if (open || there(Field::water_activity)) rows_.typed(Field::water_activity);
+        if (run().measured.setup.accepted_typed) rows_.typed(Field::accepted_value);
         if (!run_added_ && another_run()) {
             const float wide = width_of_add_run();
             const float tall = ui_.touch() ? 44.0f : 24.0f;
@@ -134,6 +180,9 @@ private:
             rows_.skip(tall);
         }
     }
+
+    const Assessment& run() const { return app_.assessment(); }
+    Apparatus apparatus() const { return run().readings.apparatus; }
 
     bool another_run() const { return app_.practice() == nullptr && app_.record().runs.size() < most_runs; }
 

@@ -28,8 +28,9 @@ std::string remark_key(Field field, int number) { return key_of_control(field) +
 
 /// What is taken where nothing was chosen; empty where it has to be asked.
 std::string_view usual(Field field) {
-    if (field == Field::mass_from) return choices_of(field).front();
-    return field == Field::pressure_kind ? choices_of(field).front() : std::string_view();
+    const bool has_usual = field == Field::mass_from || field == Field::pressure_kind || field >= Field::apparatus;
+    return has_usual && field != Field::second_metal && field != Field::gas ? choices_of(field).front()
+                                                                            : std::string_view();
 }
 
 }  // namespace
@@ -46,7 +47,16 @@ ReadingsRows::ReadingsRows(App& app, Ui& ui, Rect area, bool hints)
     label_width_ = std::min(label_width_, area.w - field_width_ - unit_width_ - 10);
 }
 
-std::string ReadingsRows::name(Field field) const { return app_.say("field." + std::string(name_of(field))); }
+/// What a reading is called depends on what is weighed and in what the gas is collected.
+std::string ReadingsRows::name(Field field) const {
+    const std::string usual = "field." + std::string(name_of(field));
+    const Readings& readings = app_.assessment().readings;
+    const std::string here = usual + '.' + std::string(name_of(readings.apparatus));
+    if (Language::knows(here)) return app_.say(here);
+    const std::string of_substance = usual + ".substance";
+    const bool metal = is_metal(readings.sample.value_or(Substance::magnesium)) && readings.target != Target::gas_molar_mass;
+    return app_.say(!metal && Language::knows(of_substance) ? of_substance : usual);
+}
 
 /// The label of a row; returns the row's height, which grows with a label of several lines and with what stands below it.
 float ReadingsRows::label(Field field, float below) {
@@ -125,11 +135,12 @@ void ReadingsRows::doubt(Field field, const ReadingDoubt& words, Rect box, float
 void ReadingsRows::listed(Field field) {
     const float tall = label(field, 0);
     Ui::Choice choice;
-    choice.options.emplace_back(std::string(), app_.say("choice.none"));
+    if (usual(field).empty()) choice.options.emplace_back(std::string(), app_.say("choice.none"));
     for (const std::string_view value : choices_of(field)) {
         choice.options.emplace_back(value, choice_words(app_, field, value));
     }
     choice.chosen = app_.entry(field).text;
+    if (choice.chosen.empty()) choice.chosen = usual(field);
     ui_.select(key_of_control(field),
                {area_.x + label_width_, y_ + (tall - field_height_) / 2, field_width_ + unit_width_ + 8, field_height_},
                choice);

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/result/known_value.hpp"
 #include "web/app/app.hpp"
 #include "web/draw/result_pictures.hpp"
 #include "web/draw/typeset.hpp"
@@ -18,7 +19,7 @@ constexpr Type card_state{Face::regular, 15, Ink::soft};
 
 class Results {
 public:
-    Results(App& app, Ui& ui, Rect area) : app_(app), ui_(ui), area_(area), y_(area.y), wanted_(headline_output(app.record().conventions)) {}
+    Results(App& app, Ui& ui, Rect area) : app_(app), ui_(ui), area_(area), y_(area.y), wanted_(app.sought()) {}
 
     float draw() {
         ui_.open("results", Role::region, {area_.x, area_.y, area_.w, 0}, app_.say("results.name"));
@@ -79,7 +80,7 @@ private:
         const std::string number = by_doubt ? to_its_doubt(app_, certainty.budget(), certainty.budget().value)
                                             : app_.shown_number(wanted_);
         const float width = ui_.draw_text({area_.x, y_}, number, large);
-        const std::string_view symbol = info(UnitId::litre_per_mole).symbol;
+        const std::string_view symbol = info(unit_of(wanted_)).symbol;
         const float unit_width = ui_.draw_text({area_.x + width + 12, y_ + 24}, symbol, unit);
         ui_.output("result.headline", {area_.x, y_, width + 12 + unit_width, 56}, {}, name, large);
         ui_.amend_value(by_doubt ? to_its_doubt_with_unit(app_, certainty.budget(), certainty.budget().value)
@@ -108,32 +109,32 @@ private:
 
     void comparison() {
         const auto found = app_.assessment().value(wanted_);
-        const auto accepted = app_.assessment().value(Output::accepted_value);
-        const auto error = app_.assessment().value(Output::percent_error);
-        if (!found || !accepted || !error) return;
-        const auto litres = [](double v) { return from_base(v, UnitId::litre_per_mole); };
+        const auto accepted = known_value(app_.assessment(), wanted_);
+        if (!found || !accepted) return;
+        const double error = *found / *accepted - 1;
+        const auto in_its_unit = [this](double v) { return from_base(v, unit_of(wanted_)); };
         const WorkingStep* step = app_.working().step(wanted_);
         const Certainty& certainty = app_.certainty();
         const Verdict& verdict = certainty.verdict();
         const bool banded = certainty.known() && (verdict.shows_plus_minus || verdict.by_monte_carlo);
         const int decimals = banded ? decimals_of_doubt(app_, certainty.budget()) : step->shown_decimals;
         const std::string accepted_number =
-            format_fixed(litres(*accepted), std::max(decimals, 2), app_.language().decimal_sign());
+            format_fixed(in_its_unit(*accepted), std::max(decimals, 2), app_.language().decimal_sign());
         ResultScaleLabels labels;
         labels.value = app_.shown_number(wanted_);
         labels.accepted = app_.say(Message{"results.accepted"}.text("value", accepted_number));
         std::optional<ScaleBand> band;
         if (banded) {
             const CoverageInterval& interval = verdict.interval;
-            band = ScaleBand{litres(interval.low), interval.open_above ? without_end : litres(interval.high)};
+            band = ScaleBand{in_its_unit(interval.low), interval.open_above ? without_end : in_its_unit(interval.high)};
             labels.low = to_its_doubt(app_, certainty.budget(), interval.low);
             if (!interval.open_above) labels.high = to_its_doubt(app_, certainty.budget(), interval.high);
         }
-        const std::string words = comparison_words(*error, accepted_number);
+        const std::string words = comparison_words(error, accepted_number);
         labels.description = words;
         if (banded) labels.description += ' ' + accepted_words(app_, "sure.accepted", certainty.budget());
         const Picture scale =
-            draw_result_scale(litres(*found), band, litres(*accepted), labels, area_.w, 62, ui_.measure());
+            draw_result_scale(in_its_unit(*found), band, in_its_unit(*accepted), labels, area_.w, 62, ui_.measure());
         ui_.picture("results.scale", {area_.x, y_}, scale);
         y_ += 68;
         const bool inside = banded && verdict.kind == Verdict::Kind::inside;
@@ -149,12 +150,10 @@ private:
     std::string comparison_words(double error, const std::string& accepted_number) const {
         const std::string verdict = verdict_words(app_, app_.certainty());
         if (!verdict.empty()) return verdict;
-        const Setup& setup = app_.assessment().measured.setup;
-        const std::string kind = setup.accepted_typed ? "typed" : setup.real_gas ? "real" : "ideal";
         return app_.say(Message{error < 0 ? "results.error_low" : "results.error_high"}
                             .text("percent", percent_error_words(app_, error, app_.record().conventions, 2))
-                            .text("accepted", app_.language().with_unit(accepted_number, UnitId::litre_per_mole))
-                            .text("kind", app_.say("results.accepted_kind." + kind)));
+                            .text("accepted", app_.language().with_unit(accepted_number, unit_of(wanted_)))
+                            .text("kind", kind_of_known(app_, wanted_)));
     }
 
     /// All runs side by side, their mean and range, and what is odd between them.
@@ -186,6 +185,11 @@ private:
     }
 
     /// With the vapour left in, what the tube holds is never called dry.
+    /// The amount of gas that the result goes by: what was weighed gives it, or its own volume.
+    Output gas() const {
+        return wanted_ > Output::amount_by_volume ? Output::amount_by_volume : Output::amount_of_gas;
+    }
+
     std::string card_name(Output output) const {
         const bool wet = app_.assessment().measured.setup.vapour == VapourFrom::not_subtracted;
         return output == Output::dry_gas_pressure && wet ? app_.say("output.gas_pressure_wet")
@@ -205,12 +209,12 @@ private:
         const Foot parts = pressure_parts();
         const Foot equation = equation_of_reaction();
         float left = card_height(Output::dry_gas_pressure, parts, width);
-        float right = card_height(Output::amount_of_gas, equation, width);
+        float right = card_height(gas(), equation, width);
         if (beside) left = right = std::max(left, right);
         pressure_card({area_.x, y_, width, left}, parts);
         if (!beside) y_ += left + 12;
         const Rect rect{beside ? area_.x + width + 22 : area_.x, y_, width, right};
-        foot(rect, equation, card(rect, Output::amount_of_gas), "results.equation");
+        foot(rect, equation, card(rect, gas()), "results.equation");
         y_ += right + 12;
     }
 
@@ -268,13 +272,15 @@ private:
 
     /// The barometer's reading, or what a weather report's comes to at the bench.
     double pressure_at_bench() const {
-        const auto worked_out = app_.assessment().value(Output::pressure_at_bench);
+        const auto worked_out = app_.assessment().value(
+            app_.assessment().measured.setup.apparatus == Apparatus::pressure_sensor ? Output::dry_gas_pressure
+                                                                                    : Output::pressure_at_bench);
         return worked_out ? *worked_out : app_.assessment().measured[Input::barometer];
     }
 
     double vapour_taken_off() const {
         return app_.assessment().value(Output::water_vapour_pressure).value_or(0.0) *
-               (app_.assessment().measured.setup.vapour == VapourFrom::not_subtracted ? 0.0 : 1.0);
+               (app_.assessment().measured.setup.vapour >= VapourFrom::not_subtracted ? 0.0 : 1.0);
     }
 
     Foot pressure_parts() const {
@@ -288,7 +294,9 @@ private:
         };
         const std::string barometer = number(pressure_at_bench());
         const std::string vapour = number(vapour_taken_off());
-        if (all.measured.setup.vapour == VapourFrom::not_subtracted) {
+        if (all.measured.setup.vapour == VapourFrom::none) {
+            // The gas is dry, or only the rise of the pressure counts: nothing is taken off.
+        } else if (all.measured.setup.vapour == VapourFrom::not_subtracted) {
             below.words = app_.say(Message{"results.parts_wet"}.text("barometer", barometer));
         } else if (column == 0) {
             below.words = app_.say(Message{"results.parts_level"}.text("barometer", barometer).text("vapour", vapour));
@@ -304,9 +312,8 @@ private:
     Foot equation_of_reaction() const {
         Foot below{{}, {Face::regular, 15, Ink::soft}, 16};
         const Readings& readings = app_.assessment().readings;
-        if (!readings.metal) return below;
-        below.words = equation_words(app_, reaction(*readings.metal, readings.acid.value_or(Acid::hydrochloric)));
-        if (!app_.assessment().has(Output::amount_of_gas)) below.gap = 8;
+        below.words = equation_words(app_, readings);
+        if (!app_.assessment().has(gas())) below.gap = 8;
         return below;
     }
 

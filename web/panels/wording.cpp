@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/explain/symbols.hpp"
 #include "core/explain/figures.hpp"
 #include "core/explain/formula.hpp"
 #include "web/app/app.hpp"
@@ -10,7 +11,9 @@
 namespace overwater {
 
 std::string choice_words(const App& app, Field field, std::string_view value) {
-    const std::string key = "choice." + std::string(name_of(field)) + '.' + std::string(value);
+    // The other metal of an alloy is chosen from the same names.
+    const Field named = field == Field::second_metal ? Field::metal : field;
+    const std::string key = "choice." + std::string(name_of(named)) + '.' + std::string(value);
     if (field == Field::number_at_closed_end && value == "largest") {
         const Reading& capacity = app.assessment().readings[Field::tube_capacity];
         if (capacity.there) {
@@ -21,34 +24,40 @@ std::string choice_words(const App& app, Field field, std::string_view value) {
     return app.say(key);
 }
 
-std::string lowered(std::string_view formula) {
-    std::string out;
-    for (const char c : formula) {
-        if (c >= '0' && c <= '9') {
-            // U+2080 to U+2089 are E2 82 80 to E2 82 89.
-            out += "\xe2\x82";
-            out += static_cast<char>(static_cast<unsigned char>(0x80 + (c - '0')));
+std::string equation_words(const App& app, const Readings& readings) {
+    if (!readings.sample) return {};
+    const std::string_view equation = reaction(*readings.sample, readings.acid.value_or(Acid::hydrochloric)).equation;
+    std::string words;
+    bool coefficient = true;  // a number before a formula stays on the line
+    for (std::size_t at = 0; at < equation.size(); ++at) {
+        const char sign = equation[at];
+        const bool digit = sign >= '0' && sign <= '9';
+        if (sign == '+') {
+            words += app.say("equation.plus");
+        } else if (sign == '-') {
+            words += app.say("equation.arrow");
+            ++at;  // ">"
+        } else if (digit && !coefficient) {
+            words += lowered(equation.substr(at, 1));
         } else {
-            out += c;
+            // A capital letter or a bracket ends the number before the formula.
+            if (coefficient && !digit && at > 0 && equation[at - 1] >= '0' && equation[at - 1] <= '9') {
+                words += app.say("equation.space");
+            }
+            words += sign;
         }
+        coefficient = sign == '+' || sign == '-' || (coefficient && digit);
     }
-    return out;
+    return words;
 }
 
-std::string equation_words(const App& app, const Reaction& reaction) {
-    std::string sides[2];
-    int at = 0;
-    for (const Term& term : reaction.terms()) {
-        std::string& side = sides[at / 2];
-        if (at % 2 == 1) side += app.say("equation.plus");
-        if (term.coefficient != 1) {
-            side += std::to_string(term.coefficient);
-            side += app.say("equation.space");
-        }
-        side += lowered(term.formula);
-        ++at;
-    }
-    return sides[0] + app.say("equation.arrow") + sides[1];
+std::string kind_of_known(const App& app, Output output) {
+    const Setup& setup = app.assessment().measured.setup;
+    const bool molar_volume = output == headline_output(app.record().conventions);
+    return app.say(!molar_volume          ? "results.accepted_kind.known"
+                   : setup.accepted_typed ? "results.accepted_kind.typed"
+                   : setup.real_gas       ? "results.accepted_kind.real"
+                                          : "results.accepted_kind.ideal");
 }
 
 std::string output_name(const App& app, Output output) { return app.say("output." + std::string(name_of(output))); }

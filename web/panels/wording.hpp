@@ -15,18 +15,21 @@ class Working;
 struct Assessment;
 struct Conventions;
 struct Formula;
+struct Readings;
 
 /// The words of a choice; the largest number at the closed end is named by the tube's capacity where it is typed.
 std::string choice_words(const App& app, Field field, std::string_view value);
 
-/// A formula of chemistry with lowered digits: "Al2(SO4)3" -> "Al₂(SO₄)₃".
-std::string lowered(std::string_view formula);
-/// The balanced equation with lowered digits and an arrow.
-std::string equation_words(const App& app, const Reaction& reaction);
+/// The balanced equation of what is weighed, with lowered digits and an arrow; empty where nothing or an own reaction was
+/// chosen.
+std::string equation_words(const App& app, const Readings& readings);
 
 /// The name of an output, long ("Molar volume at standard conditions") or as a step of the working ("Molar volume").
 std::string output_name(const App& app, Output output);
 std::string step_name(const App& app, Output output);
+
+/// What an output is compared with: "ideal gas", "as typed", or a known value.
+std::string kind_of_known(const App& app, Output output);
 
 /// A formula spoken in the language of the page.
 std::string spoken_formula(const App& app, const Formula& formula);

@@ -6,9 +6,9 @@
 
 #include "core/explain/figures.hpp"
 #include "core/matter/constants.hpp"
-#include "core/matter/elements.hpp"
 #include "core/matter/reaction.hpp"
 #include "core/quantity/units.hpp"
+#include "core/result/known_value.hpp"
 #include "web/app/app.hpp"
 #include "web/panels/full_values.hpp"
 #include "web/panels/panels.hpp"
@@ -29,7 +29,8 @@ constexpr Output steps_in_order[] = {
     Output::molar_volume_standard, Output::percent_error};
 
 constexpr Output other_results[] = {Output::gas_constant, Output::volume_at_standard, Output::amount_by_volume,
-                                    Output::molar_mass_found, Output::purity_found};
+                                    Output::molar_mass_found, Output::purity_found, Output::equivalent_mass,
+                                    Output::alloy_share, Output::gas_molar_mass};
 
 /// "known: 8.31446 J/(mol·K), percent error −0.13 %"
 std::string compared(const App& app, std::string_view key, double found, double known, UnitId unit, int decimals) {
@@ -47,18 +48,14 @@ std::vector<std::string> remarks_on(const App& app, Output output) {
     const Assessment& all = app.assessment();
     const auto value = all.value(output);
     if (!value) return remarks;
-    if (output == headline_output(app.record().conventions)) {
+    if (output == app.sought()) {
         const std::string limit = limit_words(app, output);
         if (!limit.empty()) remarks.push_back(app.say(Message{"working.limited"}.text("limit", limit)));
     } else if (output == Output::gas_constant) {
         remarks.push_back(compared(app, "working.constant_known", *value, gas_constant.si(),
                                    UnitId::joule_per_mole_kelvin, 5));
-    } else if (output == Output::molar_mass_found && all.readings.metal) {
-        const auto weight = element(symbol_of(*all.readings.metal));
-        if (weight) {
-            remarks.push_back(compared(app, "working.molar_mass_known", *value, weight->molar_mass().si(),
-                                       UnitId::gram_per_mole, weight->decimals));
-        }
+    } else if (const auto known = output == Output::molar_mass_found ? known_value(all, output) : std::nullopt) {
+        remarks.push_back(compared(app, "working.molar_mass_known", *value, *known, UnitId::gram_per_mole, 3));
     } else if (output == Output::purity_found && *value > 1) {
         remarks.push_back(app.say("working.purity_above"));
     }
