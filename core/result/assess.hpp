@@ -74,6 +74,8 @@ struct Needs {
     OutputSet outputs;
 };
 Needs needs_of(Output output, const Setup& setup);
+/// Every reading that some output of such a run needs.
+FieldSet readings_asked_for(const Setup& setup);
 /// Whether the liquid inside and outside may stand at different heights: in a tube over water, not in a syringe.
 bool has_column(const Setup& setup);
 /// Whether a run set up like this has the step at all: no start volume without gas at the start, no pressure at the

@@ -1,10 +1,10 @@
-#include <string>
+#include <cmath>
 
 #include "core/matter/constants.hpp"
 #include "core/quantity/units.hpp"
 #include "core/result/sense_checks.hpp"
 
-/// What the gas is collected in, and what it loses to the water.
+/// What the gas is collected in, what it loses to the water, and what its pressure would be without corrections.
 
 namespace overwater {
 
@@ -34,11 +34,35 @@ void cautions(Remarks& remarks) {
     }
 }
 
+/// What a weather report's pressure, or a mercury column as it stands, would do to the result if it were taken for the
+/// pressure at the bench.
+void uncorrected(Remarks& remarks) {
+    const Assessment& run = remarks.run();
+    if (!run.has(Output::pressure_at_bench) || !run.has(Output::dry_gas_pressure)) return;
+    const double above = run.measured[Input::barometer] - run.outcome[Output::pressure_at_bench];
+    remarks.note(Field::barometer, Message{above < 0 ? "note.pressure_uncorrected_low" : "note.pressure_uncorrected_high"}.figures(
+                                       "share", std::fabs(above) / run.outcome[Output::dry_gas_pressure], UnitId::percent, 2));
+}
+
+/// How much the vapour that the solution holds back is worth.
+void activity(Remarks& remarks) {
+    const Assessment& run = remarks.run();
+    if (!remarks.usable(Field::water_activity) || !run.has(Output::dry_gas_pressure)) return;
+    if (run.measured.setup.vapour >= VapourFrom::not_subtracted) return;
+    const double vapour = run.outcome[Output::water_vapour_pressure];
+    const double held_back = vapour / remarks.base(Field::water_activity) - vapour;
+    remarks.note(Field::water_activity,
+                 Message{"note.water_activity"}.figures("share", held_back / run.outcome[Output::dry_gas_pressure],
+                                                        UnitId::percent, 2));
+}
+
 }  // namespace
 
 void check_vessel(Remarks& remarks) {
     solubility(remarks);
     cautions(remarks);
+    uncorrected(remarks);
+    activity(remarks);
 }
 
 }  // namespace overwater

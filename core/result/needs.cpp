@@ -137,6 +137,15 @@ bool is_asked(Output output, const Setup& setup) {
     }
 }
 
+FieldSet readings_asked_for(const Setup& setup) {
+    FieldSet fields;
+    for (std::size_t i = 0; i < output_count; ++i) {
+        const auto output = static_cast<Output>(i);
+        if (is_asked(output, setup)) fields = fields | needs_of(output, setup).fields;
+    }
+    return fields;
+}
+
 Needs needs_of(Output output, const Setup& setup) {
     switch (output) {
         case Output::absolute_temperature:

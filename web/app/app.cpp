@@ -8,6 +8,7 @@
 #include "web/app/without_numbers.hpp"
 #include "web/browser/platform.hpp"
 #include "web/draw/outline_loader.hpp"
+#include "web/panels/bench_order.hpp"
 #include "web/panels/panels.hpp"
 #include "web/panels/wording.hpp"
 
@@ -18,32 +19,6 @@ namespace {
 constexpr int announce_after_ms = 700;
 
 /// The order in which the bench page asks.
-constexpr Field bench_order[] = {Field::mass_of_metal,
-                                 Field::mass_before,
-                                 Field::mass_after,
-                                 Field::ribbon_length,
-                                 Field::mass_per_metre,
-                                 Field::metal,
-                                 Field::purity,
-                                 Field::acid,
-                                 Field::acid_volume,
-                                 Field::acid_concentration,
-                                 Field::number_at_closed_end,
-                                 Field::tube_capacity,
-                                 Field::end_space,
-                                 Field::start_reading,
-                                 Field::starting_bubble,
-                                 Field::start_level_difference,
-                                 Field::scale_reading,
-                                 Field::liquid_stands,
-                                 Field::level_difference,
-                                 Field::temperature,
-                                 Field::pressure_kind,
-                                 Field::barometer,
-                                 Field::height_above_sea_level,
-                                 Field::outdoor_temperature,
-                                 Field::own_vapour_pressure,
-                                 Field::accepted_value};
 
 }  // namespace
 
@@ -399,7 +374,7 @@ std::string App::shown_briefly(Output output) const {
 std::string App::waiting_words(FieldSet missing, std::size_t most) const {
     std::vector<std::string> names;
     for (const Field field : bench_order) {
-        if (missing.has(field)) names.push_back(say("field." + std::string(name_of(field))));
+        if (missing.has(field)) names.push_back(field_name(*this, field));
     }
     if (names.size() > most + 1) {
         const auto left = static_cast<long long>(names.size() - most);
@@ -413,7 +388,7 @@ void App::announce() {
     if (!reveals()) return;
     const Output output = sought();
     const std::string words = say(Message{"announce.result"}
-                                      .text("name", say("output." + std::string(name_of(output))))
+                                      .text("name", output_name(*this, output))
                                       .text("value", shown(output)));
     if (words == announced_) return;
     announced_ = words;

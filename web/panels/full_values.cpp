@@ -27,7 +27,7 @@ public:
         row(Output::water_density, UnitId::kilogram_per_cubic_metre, 3);
         row(Output::column_pressure, UnitId::pascal, 2, UnitId::torr, 3);
         row(Output::dry_gas_pressure, UnitId::pascal, 1, UnitId::torr, 2);
-        if (all_.measured.setup.mass_from != MassFrom::weighed) row(Output::mass, UnitId::gram, 5);
+        row(Output::mass, UnitId::gram, 5);
         row(Output::amount_of_metal, UnitId::millimole, 5);
         row(Output::amount_of_gas, UnitId::millimole, 5);
         row(Output::acid_needed, UnitId::millimole, 3);
@@ -49,6 +49,7 @@ private:
     }
 
     void row(Output output, UnitId unit, int decimals, UnitId other = UnitId::none, int other_decimals = 0) {
+        if (all_.state(output).kind == OutputState::Kind::not_asked) return;
         FullValue full;
         full.name = output_name(app_, output);
         const auto value = all_.value(output);
@@ -92,6 +93,9 @@ private:
         row(Output::amount_by_volume, UnitId::millimole, 5);
         row(Output::molar_mass_found, UnitId::gram_per_mole, 4);
         row(Output::purity_found, UnitId::percent, 3);
+        row(Output::equivalent_mass, UnitId::gram_per_mole, 4);
+        row(Output::alloy_share, UnitId::percent, 3);
+        row(Output::gas_molar_mass, UnitId::gram_per_mole, 4);
     }
 
     /// What the same readings give when one step is done another way: slips that can be recognised by it.

@@ -10,28 +10,13 @@
 #include "web/panels/doubt_row.hpp"
 #include "web/panels/doubt_words.hpp"
 #include "web/panels/gap_words.hpp"
+#include "web/panels/bench_order.hpp"
 #include "web/panels/panels.hpp"
 #include "web/panels/wording.hpp"
 
 namespace overwater {
 
 namespace {
-
-// As the readings stand on the bench page.
-constexpr Field bench_order[] = {
-    Field::mass_of_metal,     Field::mass_before,   Field::mass_after,           Field::ribbon_length,
-    Field::mass_per_metre,    Field::metal,         Field::purity,               Field::acid,
-    Field::acid_volume,       Field::acid_concentration, Field::number_at_closed_end, Field::tube_capacity,
-    Field::end_space,         Field::length_of_scale, Field::tube_bore,          Field::start_reading,
-    Field::starting_bubble,   Field::start_level_difference, Field::scale_reading, Field::liquid_stands,
-    Field::level_difference,  Field::temperature,   Field::pressure_kind,        Field::barometer,
-    Field::height_above_sea_level, Field::outdoor_temperature, Field::own_vapour_pressure, Field::accepted_value};
-
-/// What every run is asked for; the mass by its way.
-constexpr FieldSet always = FieldSet::of(Field::metal, Field::acid, Field::acid_volume, Field::acid_concentration,
-                                         Field::number_at_closed_end, Field::tube_capacity, Field::scale_reading,
-                                         Field::liquid_stands, Field::level_difference, Field::temperature,
-                                         Field::barometer);
 
 constexpr std::size_t most_causes = 5;
 constexpr float tube_width = 300;
@@ -90,17 +75,10 @@ private:
     }
 
     bool asked(Field field) const {
-        const Readings& readings = app_.assessment().readings;
-        switch (field) {
-            case Field::mass_of_metal: return readings.mass_from == MassFrom::weighed;
-            case Field::mass_before:
-            case Field::mass_after: return readings.mass_from == MassFrom::by_difference;
-            case Field::ribbon_length:
-            case Field::mass_per_metre: return readings.mass_from == MassFrom::ribbon;
-            case Field::end_space: return readings.closed_end != ClosedEnd::zero;
-            case Field::level_difference: return readings.liquid_stands != LiquidStands::level;
-            default: return always.has(field);
-        }
+        const Setup& setup = app_.assessment().measured.setup;
+        const bool scale = has_column(setup);
+        if (field == Field::end_space) return scale && setup.closed_end != ClosedEnd::zero;
+        return readings_asked_for(setup).has(field) || (scale && field == Field::tube_capacity);
     }
 
     std::string read(std::size_t run, Field field) const {
@@ -128,7 +106,7 @@ private:
             for (std::size_t run = 0; run < runs; ++run) any = any || !entry_for(app_.record(), run, field).text.empty();
             if (!any && !asked(field)) continue;
             html_.add("<tr>");
-            html_.element("th", app_.say("field." + std::string(name_of(field))));
+            html_.element("th", field_name(app_, field));
             for (std::size_t run = 0; run < runs; ++run) html_.element("td", blank_ ? std::string() : read(run, field));
             html_.element("td", blank_ || is_choice(field) ? std::string() : reading_doubt(app_, field).with_unit);
             html_.add("</tr>");

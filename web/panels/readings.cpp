@@ -107,7 +107,8 @@ private:
     void tube() {
         const Apparatus vessel = apparatus();
         const bool usual = vessel == Apparatus::tube_over_water;
-        const bool open = group("tube", {}, "bench.more_tube");
+        const bool on_scale = vessel < Apparatus::displaced_water;
+        const bool open = group("tube", {}, on_scale ? "bench.more_tube" : "");
         if (open || !usual) rows_.listed(Field::apparatus);
         if (vessel == Apparatus::displaced_water) return;
         if (vessel == Apparatus::pressure_sensor) return rows_.typed(Field::flask_volume);
@@ -212,7 +213,10 @@ private:
         const float y = rows_.y();
         const std::string key = "bench.group." + name;
         const Type type{Face::semibold, 13, Ink::soft};
-        const std::string words = app_.say(key);
+        std::string heading = "bench.group." + name;
+        if (name == "tube" && apparatus() != Apparatus::tube_over_water) heading = "bench.group.vessel";
+        if (name == "metal" && other_sample()) heading = "bench.group.sample";
+        const std::string words = app_.say(heading);
         const float left = ui_.text_width(words, type) + 20;
         ui_.heading(key, 2, {area_.x, y + 3, left, 18}, words, type);
         if (!remark.empty()) {
@@ -237,6 +241,12 @@ private:
         }
         rows_.skip(ui_.touch() && !more.empty() ? 31.0f : 23.0f);
         return open;
+    }
+
+    /// What is weighed is no metal.
+    bool other_sample() const {
+        const bool metal = is_metal(run().readings.sample.value_or(Substance::magnesium));
+        return !metal || run().readings.target == Target::gas_molar_mass;
     }
 
     std::string acid_remark() const {

@@ -47,16 +47,7 @@ ReadingsRows::ReadingsRows(App& app, Ui& ui, Rect area, bool hints)
     label_width_ = std::min(label_width_, area.w - field_width_ - unit_width_ - 10);
 }
 
-/// What a reading is called depends on what is weighed and in what the gas is collected.
-std::string ReadingsRows::name(Field field) const {
-    const std::string usual = "field." + std::string(name_of(field));
-    const Readings& readings = app_.assessment().readings;
-    const std::string here = usual + '.' + std::string(name_of(readings.apparatus));
-    if (Language::knows(here)) return app_.say(here);
-    const std::string of_substance = usual + ".substance";
-    const bool metal = is_metal(readings.sample.value_or(Substance::magnesium)) && readings.target != Target::gas_molar_mass;
-    return app_.say(!metal && Language::knows(of_substance) ? of_substance : usual);
-}
+std::string ReadingsRows::name(Field field) const { return field_name(app_, field); }
 
 /// The label of a row; returns the row's height, which grows with a label of several lines and with what stands below it.
 float ReadingsRows::label(Field field, float below) {
@@ -100,6 +91,7 @@ void ReadingsRows::typed(Field field) {
 
 void ReadingsRows::unit(Field field, Rect box) {
     const Reading& reading = app_.assessment().readings[field];
+    if (info(field).measure == Measure::number) return;
     Ui::Choice units;
     for (const UnitId unit : units_of(info(field).measure)) {
         units.options.emplace_back(info(unit).key, info(unit).symbol);

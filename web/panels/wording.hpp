@@ -24,6 +24,9 @@ std::string choice_words(const App& app, Field field, std::string_view value);
 /// chosen.
 std::string equation_words(const App& app, const Readings& readings);
 
+/// What a reading is called: by what is weighed, and by the vessel that the gas is collected in.
+std::string field_name(const App& app, Field field);
+
 /// The name of an output, long ("Molar volume at standard conditions") or as a step of the working ("Molar volume").
 std::string output_name(const App& app, Output output);
 std::string step_name(const App& app, Output output);
