@@ -48,10 +48,14 @@ export function startProgram(host) {
     });
 }
 
-/** Puts the second part beside the first, which calls it from then on. It takes the memory and the table of the first, so no other
- * than the one that was made with it may come: a newer one beside an open page is refused. */
+/**
+ * Puts the second part beside the first, which calls it from then on. It takes the memory of the first and finds its functions in
+ * the table, so no other than the one that was made with it may come: a newer one beside an open page is refused.
+ */
 export async function joinSecondPart() {
     const file = 'more.wasm';
-    await instanceOf('more', file, { first }, secondPart);
+    const table = /** @type {any} */ (Object.values(first).find((one) => one instanceof WebAssembly.Table));
+    const shared = /** @type {any} */ (new Proxy({}, { get: (_, slot) => table.get(slot) }));
+    await instanceOf('more', file, { first, shared }, secondPart);
     keepBrought(file);
 }

@@ -1,161 +1,116 @@
-// Finds what goes into the second part of the page's program (web/panels/second_part.hpp): every function that is reached
-// through functions of the namespace overwater::second_part alone, by calls or through the table.
+// Divides the page's program in two (web/panels/second_part.hpp), together with wasm-split.
 //
-//   node tools/second_part.mjs IN.wasm OUT.wasm LIST
+//   node tools/second_part.mjs find IN.wasm OUT.wasm LIST DATA
+//   node tools/second_part.mjs join FIRST.wasm SECOND.wasm OUT.wasm DATA
 //
-// IN has the names of its functions. OUT is the same without them, and LIST has a line for each function of the second part,
-// its number among the module's own: by that, wasm-split knows a function without a name.
+// find: every function that is reached through functions of the namespace overwater::second_part alone, by calls or through the
+// table, goes into LIST, a line each: its number among the module's own, by which wasm-split knows a function without a name.
+// IN has the names of its functions and segments. OUT is the same without them and without the constants of the second part
+// (core/quantity/second_part_constants.hpp), which go into DATA.
+//
+// join: puts DATA into SECOND, and has it find the functions that it calls in the table of FIRST, which is less to load than
+// an export for each. OUT is the module before it was split.
 import { readFileSync, writeFileSync } from 'node:fs';
-import { stream, walkBody } from '../shell/wasm_streams.mjs';
+import * as wasm from './wasm_module.mjs';
 
 const entry = 'overwater::second_part::';
-const section = Object.freeze({ custom: 0, imports: 2, functions: 3, exports: 7, start: 8, elements: 9, code: 10 });
-const externalKind = Object.freeze({ functions: 0, table: 1, memory: 2, global: 3 });
+// Cut at zeros, a segment becomes several with numbers behind the name.
+const isConstants = /^second_part(\.\d+)?$/;
 
-const fail = (sentence) => {
+function fail(sentence) {
     console.error(`second_part: ${sentence}`);
     process.exit(1);
-};
+}
 
-/** Reads numbers, bytes and names of a module one after the other. */
-class Reader {
-    constructor(bytes, at = 0) {
-        this.bytes = bytes;
-        this.at = at;
+const read = (file) => wasm.sectionsOf(readFileSync(file));
+
+/** The sections with others in the place of those of some numbers; none where that is undefined. */
+const changed = (sections, by) => sections.flatMap((one) =>
+    !(one.id in by) ? [one] : by[one.id] === undefined ? [] : [{ id: one.id, content: by[one.id] }]);
+
+/** The numbers of functions of the first part. */
+function reached(roots, bodies, imported, isEntry) {
+    const first = new Set();
+    for (const waiting = roots.filter((which) => !isEntry(which)); waiting.length > 0;) {
+        const which = waiting.pop();
+        if (first.has(which)) continue;
+        first.add(which);
+        for (const called of bodies[which - imported]?.calls ?? []) if (!isEntry(called)) waiting.push(called);
     }
-    number() {
-        let value = 0;
-        for (let shift = 0; ; shift += 7) {
-            const byte = this.bytes[this.at++];
-            value |= (byte & 127) << shift;
-            if (byte < 128) return value >>> 0;
+    return first;
+}
+
+function find(from, to, list, data) {
+    const sections = read(from);
+    const names = wasm.namesOf(sections, wasm.named.function);
+    const isEntry = (which) => names[which]?.startsWith(entry);
+    if (!names.some((_, which) => isEntry(which))) fail(`no function of ${from} has a name that begins with ${entry}`);
+    const imported = wasm.importsOf(sections).filter(({ kind }) => kind === wasm.kind.function).length;
+    const bodies = wasm.bodiesOf(sections);
+    const first = reached([
+        ...wasm.exportsOf(sections).filter(({ kind }) => kind === wasm.kind.function).map(({ which }) => which),
+        ...wasm.elementsOf(sections).flatMap(({ functions }) => functions),
+        ...wasm.startOf(sections),
+    ], bodies, imported, isEntry);
+    const second = bodies.flatMap((_, place) => (first.has(place + imported) ? [] : [place]));
+
+    const segmentNames = wasm.namesOf(sections, wasm.named.segment);
+    const all = wasm.dataOf(sections);
+    const moved = all.filter((_, which) => isConstants.test(segmentNames[which]));
+    const left = all.filter((one) => !moved.includes(one));
+    const begin = Math.min(...moved.map(({ place }) => place));
+    const end = Math.max(...moved.map(({ place, bytes }) => place + bytes.length));
+    for (const which of first) {
+        for (const number of bodies[which - imported]?.numbers ?? []) {
+            if (number >= begin && number < end) fail(`${names[which]} of the first part has ${number}, an address of the second part's constants`);
         }
     }
-    /** The opcode behind the number that comes next. */
-    behindNumber() {
-        let place = this.at;
-        while (this.bytes[place] > 127) ++place;
-        return this.bytes[place + 1];
-    }
-    text() {
-        const length = this.number();
-        this.at += length;
-        return this.bytes.subarray(this.at - length, this.at).toString();
-    }
-    limits() {
-        const flags = this.number();
-        this.number();
-        if (flags & 1) this.number();
-    }
-    /** A constant expression of one i32.const. */
-    offset() {
-        if (this.bytes[this.at++] !== 0x41) fail('a segment of the table does not begin at a constant');
-        const value = this.number();
-        ++this.at;
-        return value;
-    }
+    const kept = sections.filter(({ id, content }) => id !== wasm.section.custom || new wasm.Reader(content).text() !== 'name');
+    writeFileSync(to, wasm.moduleOf(changed(kept, { [wasm.section.data]: wasm.dataBytes(left), [wasm.section.dataCount]: wasm.leb(left.length) })));
+    writeFileSync(list, second.map((place) => `${place}\n`).join(''));
+    writeFileSync(data, wasm.dataBytes(moved));
+    const code = second.reduce((sum, place) => sum + bodies[place].size, 0);
+    console.log(`second part: ${second.length} functions, ${code} bytes; ${moved.reduce((sum, { bytes }) => sum + bytes.length, 0)} bytes of constants`);
 }
 
-const sections = (bytes) => {
-    const found = [];
-    for (const reader = new Reader(bytes, 8); reader.at < bytes.length;) {
-        const begin = reader.at;
-        const id = bytes[reader.at++];
-        const size = reader.number();
-        found.push({ id, begin, content: reader.at, end: (reader.at += size) });
+function join(firstFile, secondFile, whole, data) {
+    const first = read(firstFile);
+    const second = read(secondFile);
+    const own = new Set(wasm.exportsOf(read(whole)).map(({ name }) => name));
+    const elements = wasm.elementsOf(first);
+    const last = elements[elements.length - 1];
+    const table = new wasm.Reader(first.find(({ id }) => id === wasm.section.table).content);
+    const [tables, type] = [table.number(), table.number()];
+    const limits = table.limits();
+    if (tables !== 1 || last.place + last.functions.length !== limits.least) fail('the table does not end where its functions do');
+
+    // In the order of the functions: numbers that grow pack better.
+    const imports = wasm.importsOf(second);
+    const wanted = new Set(imports.filter(({ kind }) => kind === wasm.kind.function).map(({ name }) => name));
+    const exports = wasm.exportsOf(first);
+    const shared = exports.filter(({ name, kind }) => kind === wasm.kind.function && wanted.has(name) && !own.has(name))
+        .sort((a, b) => a.which - b.which);
+    const slots = new Map(shared.map(({ name }, i) => [name, limits.least + i]));
+    const wider = { ...limits, least: limits.least + shared.length };
+    if (wider.most !== undefined) wider.most += shared.length;
+    last.functions.push(...shared.map(({ which }) => which));
+    writeFileSync(firstFile, wasm.moduleOf(changed(first, {
+        [wasm.section.table]: Buffer.concat([wasm.leb(1), wasm.leb(type), wasm.limits(wider)]),
+        [wasm.section.exports]: wasm.exportBytes(exports.filter((one) => !shared.includes(one))),
+        [wasm.section.elements]: wasm.elementBytes(elements),
+    })));
+
+    for (const one of imports) {
+        if (one.kind === wasm.kind.function && slots.has(one.name)) Object.assign(one, { module: 'shared', name: `${slots.get(one.name)}` });
+        if (one.kind === wasm.kind.table) one.type = Buffer.concat([one.type.subarray(0, 2), wasm.limits(wider)]);
     }
-    return found;
-};
-
-/** What a function calls, by walking over its body. */
-function callsOf(reader) {
-    const calls = new Set();
-    walkBody((from, bytes = 0) => {
-        if (bytes > 0) {
-            reader.at += bytes;
-            return reader.bytes[reader.at - bytes];
-        }
-        const value = reader.number();
-        if (from === stream.call) calls.add(value);
-        return value;
-    }, () => reader.behindNumber());
-    return calls;
+    writeFileSync(secondFile, wasm.moduleOf([
+        ...changed(second, { [wasm.section.imports]: wasm.importBytes(imports), [wasm.section.data]: undefined }),
+        { id: wasm.section.data, content: readFileSync(data) },
+    ]));
 }
 
-/** The functions of a module: names, bodies' calls, and which are reached from outside or through the table. Imported ones come first. */
-function functionsOf(bytes) {
-    const found = { imported: 0, calls: [], sizes: [], names: [], roots: [] };
-    for (const { id, content, end } of sections(bytes)) {
-        const reader = new Reader(bytes, content);
-        if (id === section.imports) {
-            for (let left = reader.number(); left > 0; --left) {
-                reader.text();
-                reader.text();
-                const kind = reader.number();
-                if (kind === externalKind.functions) ++found.imported;
-                else if (kind !== externalKind.memory) reader.number();
-                if (kind === externalKind.global) reader.number();
-                else if (kind !== externalKind.functions) reader.limits();
-                else reader.number();
-            }
-        } else if (id === section.exports) {
-            for (let left = reader.number(); left > 0; --left) {
-                reader.text();
-                const kind = reader.number();
-                const which = reader.number();
-                if (kind === externalKind.functions) found.roots.push(which);
-            }
-        } else if (id === section.start) {
-            found.roots.push(reader.number());
-        } else if (id === section.elements) {
-            for (let left = reader.number(); left > 0; --left) {
-                if (reader.number() !== 0) fail('a segment of the table is of a kind that is not known here');
-                reader.offset();
-                for (let more = reader.number(); more > 0; --more) found.roots.push(reader.number());
-            }
-        } else if (id === section.code) {
-            for (let left = reader.number(); left > 0; --left) {
-                const size = reader.number();
-                const begin = reader.at;
-                found.calls.push(callsOf(reader));
-                found.sizes.push(size);
-                if (reader.at !== begin + size) fail('a function does not end where it should');
-            }
-        } else if (id === section.custom && reader.text() === 'name') {
-            while (reader.at < end) {
-                const kind = reader.number();
-                const size = reader.number();
-                if (kind !== 1) {
-                    reader.at += size;
-                    continue;
-                }
-                for (let left = reader.number(); left > 0; --left) {
-                    const which = reader.number();
-                    found.names[which] = reader.text();
-                }
-            }
-        }
-    }
-    return found;
-}
-
-const [from, to, list] = process.argv.slice(2);
-const bytes = readFileSync(from);
-const { imported, calls, sizes, names, roots } = functionsOf(bytes);
-const isEntry = (which) => names[which]?.startsWith(entry);
-if (!names.some((_, which) => isEntry(which))) fail(`no function of ${from} has a name that begins with ${entry}`);
-
-const first = new Set();
-for (const waiting = roots.filter((which) => !isEntry(which)); waiting.length > 0;) {
-    const which = waiting.pop();
-    if (first.has(which)) continue;
-    first.add(which);
-    for (const called of calls[which - imported] ?? []) if (!isEntry(called)) waiting.push(called);
-}
-const second = sizes.map((_, place) => place).filter((place) => !first.has(place + imported));
-
-const kept = sections(bytes).filter(({ id, content }) => id !== section.custom || new Reader(bytes, content).text() !== 'name');
-writeFileSync(to, Buffer.concat([bytes.subarray(0, 8), ...kept.map(({ begin, end }) => bytes.subarray(begin, end))]));
-writeFileSync(list, second.map((place) => `${place}\n`).join(''));
-const weight = (places) => places.reduce((sum, place) => sum + sizes[place], 0);
-console.log(`second part: ${second.length} of ${sizes.length} functions, ${weight(second)} of ${weight(sizes.map((_, place) => place))} bytes of code`);
+const [what, ...files] = process.argv.slice(2);
+if (what === 'find' && files.length === 4) find(...files);
+else if (what === 'join' && files.length === 4) join(...files);
+else fail('find IN OUT LIST DATA, or join FIRST SECOND OUT DATA');
