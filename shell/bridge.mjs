@@ -7,7 +7,7 @@ export const kind = Object.freeze({
     click: 1, input: 2, change: 3, focus: 4, blur: 5, key: 6, pointerMove: 7, pointerLeave: 8, pointerDown: 9,
     pointerUp: 10, resize: 11, scroll: 12, media: 13, visibility: 14, storage: 15, file: 16, timer: 17, undo: 18,
     redo: 19, contextLost: 20, contextRestored: 21, compositionStart: 22, compositionEnd: 23, fragment: 24, update: 26,
-    text: 27,
+    text: 27, part: 28,
 });
 
 /**

@@ -5,12 +5,13 @@
 /**
  * @param {string} id of the element that holds it
  * @param {string} file
+ * @param {string} [integrity] what only the right file has ('sha256-...')
  */
-export async function brought(id, file) {
+export async function brought(id, file, integrity) {
     const holder = document.getElementById(id);
     if (holder === null) {
         // Never an older one than the page: the browser asks whether its copy still holds.
-        const response = await fetch(file, { cache: 'no-cache' });
+        const response = await fetch(file, { cache: 'no-cache', integrity });
         if (!response.ok) throw new Error(`${file}: ${response.status}`);
         return response;
     }

@@ -12,6 +12,8 @@ declare const Module: { overwater: any };
 
 /** Made by the linker from the C++ (overwater.js). */
 declare function createOverwater(options: object): Promise<any>;
+/** What only the second part made with this program has; from shell/pack.mjs. */
+declare const secondPart: string;
 /** Frames drawn since the start, for tests. */
 declare var overwaterFrames: number;
 /** Mean milliseconds of a frame from NewFrame to Render, over `n` frames without painting. */

@@ -9,7 +9,7 @@ import { listenToMedia, listenToPrinting, mediaBits } from './media.mjs';
 import { createMirror } from './mirror.mjs';
 import { forgetOffline, keepOffline, takeUpdate } from './offline.mjs';
 import { createPainter } from './painter.mjs';
-import { startProgram } from './program.mjs';
+import { joinSecondPart, startProgram } from './program.mjs';
 import { listenToStorage, storeGet, storeList, storePut, storeRemove } from './storage.mjs';
 import { createTexts } from './texts.mjs';
 
@@ -60,6 +60,9 @@ async function start() {
         // Nothing is drawn before there are words to draw.
         wake() {},
         bringText: texts.bringText,
+        bringSecondPart() {
+            joinSecondPart().then(() => send(kind.part, '', '', 1), () => send(kind.part));
+        },
         painter: createPainter(part('canvas'), send),
         /** @param {string} json */
         patchMirror(json) {

@@ -21,8 +21,8 @@ export async function keepOffline(send) {
     }
 }
 
-/** Keeps a language's text too. Only the worker knows where; it may come later than the text. @param {string} file */
-export async function keepText(file) {
+/** Keeps what was brought later too. Only the worker knows where; it may come later than the file. @param {string} file */
+export async function keepBrought(file) {
     if (possible()) (await navigator.serviceWorker.ready).active?.postMessage(file);
 }
 

@@ -1,6 +1,7 @@
 // Packs the page from the WebAssembly build and shell/:
 //
 //   dist/index.html, app.js, style.css, sorted.wasm, sw.js and what lies beside them: the served page
+//   dist/more.wasm: the second part of the program (tools/second_part.mjs), loaded when it is wanted
 //   dist/text/TAG.txt: the text of each language but English, of which a visit loads at most the one that is spoken
 //   dist/overwater.html: all of it in one file, which works from a memory stick
 //
@@ -19,6 +20,7 @@ import { oneFilePolicy, servedPolicy } from './policy.mjs';
 import { sortedModule } from './wasm_sort.mjs';
 
 const served_limit = 300000; // bytes, brotli, all that a visit in English loads: what it may come to in the end
+const more_limit = 40000; // bytes, brotli, the program's second part
 const text_limit = 30000; // bytes, brotli, the text of each other language
 const one_file_limit = 600000; // bytes of overwater.html
 
@@ -50,11 +52,12 @@ function fill(page, name, text) {
     return parts.join(text);
 }
 
-/** The modules from `entry` on, joined into one script. */
-async function joined(entry) {
+/** The modules from `entry` on, joined into one script, with `names` in it replaced by texts. */
+async function joined(entry, names) {
     const { outputFiles } = await build({
         entryPoints: [join(shell, entry)],
         bundle: true,
+        define: Object.fromEntries(Object.entries(names).map(([name, text]) => [name, JSON.stringify(text)])),
         write: false,
         minify: true,
         format: 'iife',
@@ -87,7 +90,7 @@ function texts() {
     return Object.fromEntries(readdirSync(folder).sort().map((name) => [`text/${name}`, read(folder, name)]));
 }
 
-async function served_page(template, app, style, program, files, languages, worker) {
+async function served_page(template, app, style, program, files, later, worker) {
     const all = { ...files, 'app.js': app, 'style.css': style, 'sorted.wasm': program };
     const links = ['<link rel="stylesheet" href="style.css">'];
     if (files['manifest.webmanifest']) links.push('<link rel="manifest" href="manifest.webmanifest">');
@@ -98,7 +101,7 @@ async function served_page(template, app, style, program, files, languages, work
 
     const names = Object.keys(all).sort();
     const hash = createHash('sha256').update(worker);
-    for (const [name, data] of Object.entries({ ...all, ...languages })) hash.update(`${name}\0`).update(data);
+    for (const [name, data] of Object.entries({ ...all, ...later })) hash.update(`${name}\0`).update(data);
     const told = worker.replaceAll('__CACHE__', hash.digest('hex').slice(0, 16)).replaceAll('__FILES__', JSON.stringify(names));
     return { ...all, 'sw.js': await minified(told, 'js') };
 }
@@ -107,10 +110,10 @@ async function served_page(template, app, style, program, files, languages, work
 const holder = (id, data) =>
     `<script type="application/octet-stream" id="${id}">${gzipSync(data, { level: 9 }).toString('base64')}</script>\n`;
 
-function one_file(template, script, style, program, files, languages) {
+function one_file(template, script, style, program, more, files, languages) {
     if (/<\/script|<!--/i.test(script)) fail('the script holds </script or <!--, which would end it inside a page');
     const spoken = Object.entries(languages).filter(([name]) => !name.endsWith(pseudo));
-    const held = [['program', program], ...spoken].map(([id, data]) => holder(id, data)).join('');
+    const held = [['program', program], ['more', more], ...spoken].map(([id, data]) => holder(id, data)).join('');
     const icon = `data:image/svg+xml;base64,${(files['icon.svg'] ?? Buffer.alloc(0)).toString('base64')}`;
     let page = files['icon.svg'] ? with_icon(template, icon) : template;
     page = fill(page, 'policy', meta(oneFilePolicy([sha256(script)], [sha256(style)])));
@@ -124,7 +127,7 @@ const brotli = (data) =>
     }).length;
 
 /** Prints bytes by part; false where a limit is passed. */
-function report(all, languages, page) {
+function report(all, more, languages, page) {
     const row = (name, raw, gzip, small) =>
         console.log(`${name.padEnd(24)}${String(raw).padStart(9)}${String(gzip).padStart(9)}${String(small).padStart(9)}`);
     row('bytes', 'raw', 'gzip', 'brotli');
@@ -143,29 +146,32 @@ function report(all, languages, page) {
     total(all);
     const english = sum[2];
     row('a visit in English', ...sum);
+    const second = total({ 'more.wasm': more });
     const text = total(languages);
     row('all served', ...sum);
     row('overwater.html', page.length, gzipSync(page, { level: 9 }).length, brotli(page));
-    console.log(`limits: a visit in English ${served_limit} brotli, a language more ${text_limit} brotli, overwater.html ${one_file_limit} raw`);
-    return english <= served_limit && text <= text_limit && page.length <= one_file_limit;
+    console.log(`limits: a visit in English ${served_limit} brotli, the second part ${more_limit} brotli, a language more ${text_limit} brotli, overwater.html ${one_file_limit} raw`);
+    return english <= served_limit && second <= more_limit && text <= text_limit && page.length <= one_file_limit;
 }
 
 const template = read(shell, 'index.html').toString();
 const style = await minified(read(shell, 'style.css').toString(), 'css');
 const emscripten = await minified(read(compiled, 'overwater.js').toString(), 'js');
 const program = sortedModule(read(compiled, 'overwater.wasm'));
+const more = sortedModule(read(compiled, 'more.wasm'));
 const worker = read(shell, 'sw.js').toString();
 const files = beside();
 const languages = texts();
-const script = `${emscripten}\n${await joined('main.mjs')}\n`;
+const script = `${emscripten}\n${await joined('main.mjs', { secondPart: sha256(more) })}\n`;
 
-const all = await served_page(template, script, style, program, files, languages, worker);
-const page = Buffer.from(one_file(template, script, style, program, files, languages));
+const later = { 'more.wasm': more, ...languages };
+const all = await served_page(template, script, style, program, files, later, worker);
+const page = Buffer.from(one_file(template, script, style, program, more, files, languages));
 
 rmSync(out, { recursive: true, force: true });
 mkdirSync(join(out, 'text'), { recursive: true });
-for (const [name, data] of Object.entries({ ...all, ...languages })) writeFileSync(join(out, name), data);
+for (const [name, data] of Object.entries({ ...all, ...later })) writeFileSync(join(out, name), data);
 writeFileSync(join(out, 'overwater.html'), page);
 
-const within = report(all, languages, page);
+const within = report(all, more, languages, page);
 if (process.argv.includes('--limits') && !within) fail('a limit on the size is passed');

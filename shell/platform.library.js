@@ -56,6 +56,7 @@ mergeInto(LibraryManager.library, {
     ow_bring_text: function (/** @type {number} */ tag, /** @type {number} */ bytes) {
         Module['overwater'].bringText(UTF8ToString(tag, bytes));
     },
+    ow_bring_second_part: function () { Module['overwater'].bringSecondPart(); },
     ow_media: function () { return Module['overwater'].media(); },
     ow_fragment__deps: ['$newText'],
     ow_fragment: function () { return newText(Module['overwater'].fragment()); },

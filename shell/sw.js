@@ -7,17 +7,20 @@ const cacheName = 'overwater-__CACHE__';
 /** @type {string[]} */
 const files = JSON.parse('__FILES__');
 
+// Texts of languages and the program's second part.
+const broughtLater = /\/text\/|\/more\.wasm$/;
+
 // Past the browser's own cache: an old copy of a file must not enter a cache named for the new one.
 const fresh = (/** @type {string} */ file) => new Request(file, { cache: 'reload' });
 
-/** The page's files, and the texts of languages that the version before had. */
+/** The page's files, and what the version before had brought later. */
 async function fill() {
     const cache = await caches.open(cacheName);
     await cache.addAll(files.map(fresh));
     for (const name of await caches.keys()) {
         if (!name.startsWith('overwater-') || name === cacheName) continue;
         for (const { url } of await (await caches.open(name)).keys()) {
-            if (url.includes('/text/')) await cache.add(fresh(url)).catch(() => {});
+            if (broughtLater.test(url)) await cache.add(fresh(url)).catch(() => {});
         }
     }
 }
@@ -33,7 +36,7 @@ worker.addEventListener('activate', (/** @type {any} */ event) => event.waitUnti
 
 worker.addEventListener('message', (/** @type {any} */ event) => {
     if (event.data === 'take over') return worker.skipWaiting();
-    // The text of a language that is spoken.
+    // What was brought later.
     event.waitUntil(caches.open(cacheName).then(async (cache) => (await cache.match(event.data)) ?? cache.add(fresh(event.data))));
 });
 

@@ -3,7 +3,7 @@
 
 import { kind } from './bridge.mjs';
 import { brought } from './brought.mjs';
-import { keepText } from './offline.mjs';
+import { keepBrought } from './offline.mjs';
 
 // The page does not wait longer for words: it begins in English.
 const patience = 3000;
@@ -13,7 +13,7 @@ async function packed(tag) {
     try {
         const file = `text/${tag}.txt`;
         const text = await (await brought(file, file)).text();
-        keepText(file);
+        keepBrought(file);
         return text;
     } catch {
         return '';

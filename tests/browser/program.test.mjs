@@ -9,6 +9,7 @@ const file = (name) => readFileSync(new URL(`../../build/${name}`, import.meta.u
 const inside = (script) => Buffer.from(/"data:application\/octet-stream;base64,([^"]+)"/.exec(script)[1], 'base64');
 const modules = {
     'of the page': () => file('page/web/overwater.wasm'),
+    'of the page\'s second part': () => file('page/web/more.wasm'),
     'of the tests': () => inside(file('page/tests/core_tests.js').toString()),
 };
 

@@ -125,9 +125,20 @@ inline constexpr State states[] = {
          enter(desk, "practice.code", "0K3FQ-07H");
          desk.press("practice.start");
      }},
+    {"a page of the second part, awaited",
+     [](Desk& desk) {
+         native_world().second_part_there = false;
+         desk.press("practice.to_codes");
+     }},
+    {"a page of the second part, not to be had",
+     [](Desk& desk) {
+         desk.send(Event::Kind::part, {}, {}, 0);
+         desk.settle();
+     }},
     {"codes for a class",
      [](Desk& desk) {
-         desk.press("practice.to_codes");
+         native_world().second_part_there = true;
+         desk.press("part.again");
          desk.choose("codes.release", "by_word");
          enter(desk, "codes.seed", "none");
      }},

@@ -17,6 +17,7 @@
 #include "web/app/plan_desk.hpp"
 #include "web/app/pool_desk.hpp"
 #include "web/app/practice_desk.hpp"
+#include "web/app/second_part.hpp"
 #include "web/app/shelf.hpp"
 #include "web/app/undo.hpp"
 #include "web/browser/event.hpp"
@@ -98,6 +99,13 @@ public:
     const Entry& entry(Field field) const { return entry_for(record_, run_, field); }
     /// Speaks this language from now on, and in the visits to come, as soon as its text is here.
     void choose_language(const std::string& tag);
+    // The program's second part (second_part.cpp)
+    /// Leave to call it where it is there; else nothing, and it is asked for if it was not before.
+    std::optional<SecondPartThere> second_part();
+    /// It was asked for and could not be loaded.
+    bool second_part_missing() const { return second_part_ == SecondPart::missing; }
+    void ask_for_second_part();
+
     bool can_undo() const { return page_ == PageName::pool ? !pool_.done.empty() : undo_.can_undo() || deleted_; }
     bool can_redo() const { return page_ == PageName::pool ? !pool_.undone.empty() : undo_.can_redo(); }
     std::string_view theme_choice() const { return theme_choice_; }
@@ -339,6 +347,7 @@ private:
     bool practice_typed(const std::string& key, const std::string& text);
     bool practice_chosen(const std::string& key, const std::string& value);
     void keep_class();
+    void second_part_came(bool there);
     void begin_practice(const std::string& fragment);
     void follow_link(const std::string& fragment);
     // spoken_language.cpp
@@ -445,6 +454,7 @@ private:
     PoolDesk pool_;
     std::optional<PracticeRun> practice_;
     PracticeDesk practice_desk_;
+    SecondPart second_part_ = SecondPart::not_asked;
     std::string announced_;
     std::string status_;
     float scroll_y_ = 0;

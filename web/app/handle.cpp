@@ -83,6 +83,7 @@ bool App::handle(const Event& event) {
     case Kind::media: touch_ = platform::media().coarse_pointer; break;
     case Kind::painting: interaction_.painting = event.a != 0; break;
     case Kind::storage: stored_elsewhere(event.key, event.text); return true;
+    case Kind::part: second_part_came(event.a != 0); break;
     case Kind::fragment: follow_link(event.text); break;
     case Kind::file:
         if (page_ == PageName::pool) {

@@ -26,6 +26,7 @@ char* ow_iso_time();
 int ow_random();
 char* ow_language();
 void ow_bring_text(const char* tag, std::size_t bytes);
+void ow_bring_second_part();
 int ow_media();
 char* ow_fragment();
 void ow_forget_fragment();
@@ -94,6 +95,11 @@ std::uint64_t random_bits() {
 
 std::string language() { return taken(ow_language()); }
 void bring_text(std::string_view tag) { ow_bring_text(tag.data(), tag.size()); }
+
+bool bring_second_part() {
+    ow_bring_second_part();
+    return false;
+}
 
 Media media() {
     // In the order of the questions in shell/media.mjs.

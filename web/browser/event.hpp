@@ -34,7 +34,8 @@ struct Event {
         fragment = 24,  ///< text: the new address fragment
         painting = 25,  ///< a: 1 when there is a canvas to paint on, 0 when the mirror is the page
         update = 26,    ///< a newer version of the page waits; platform::take_update() changes to it
-        text = 27       ///< answer to platform::bring_text; key: the language, text: packed, or "" where it cannot be had
+        text = 27,      ///< answer to platform::bring_text; key: the language, text: packed, or "" where it cannot be had
+        part = 28       ///< answer to platform::bring_second_part; a: 1 when it is there, 0 where it cannot be had
     };
     Kind kind;
     std::string key;

@@ -96,6 +96,7 @@ std::uint64_t random_bits() {
 
 std::string language() { return native_world().language; }
 void bring_text(std::string_view tag) { native_world().texts_wanted.emplace_back(tag); }
+bool bring_second_part() { return native_world().second_part_there; }
 Media media() { return native_world().media; }
 std::string address_fragment() { return native_world().fragment; }
 void forget_fragment() { native_world().fragment.clear(); }

@@ -38,6 +38,7 @@ struct NativeWorld {
 
     std::string language = "en";
     std::vector<std::string> texts_wanted;  ///< languages of platform::bring_text, not yet answered
+    bool second_part_there = true;          ///< false: an event `part` is awaited
     platform::Media media;
     std::string fragment;
     int updates_taken = 0;

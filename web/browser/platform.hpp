@@ -61,6 +61,8 @@ std::uint64_t random_bits();
 std::string language();
 /// Asks for an event `text` with the text of a language, or with none where it cannot be had.
 void bring_text(std::string_view tag);
+/// Asks for the program's second part. True where it is there already, as natively; else an event `part` answers.
+bool bring_second_part();
 Media media();
 /// What follows # in the address, without it.
 std::string address_fragment();

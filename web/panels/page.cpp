@@ -1,5 +1,6 @@
 #include "web/app/app.hpp"
 #include "web/panels/panels.hpp"
+#include "web/panels/second_part.hpp"
 
 namespace overwater {
 
@@ -19,7 +20,7 @@ float draw_page(App& app, Ui& ui) {
         case PageName::cautions: draw_cautions_page(app, ui, top); break;
         case PageName::conventions: draw_conventions_page(app, ui, top); break;
         case PageName::practice: draw_practice_page(app, ui, top); break;
-        case PageName::codes: draw_codes_page(app, ui, top); break;
+        case PageName::codes: draw_page_of_second_part(app, ui, top); break;
         case PageName::answers: draw_answers_page(app, ui, top); break;
         case PageName::marking: draw_marking_page(app, ui, top); break;
         case PageName::plan: draw_plan_page(app, ui, top); break;

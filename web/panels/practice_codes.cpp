@@ -5,6 +5,7 @@
 
 #include "web/app/app.hpp"
 #include "web/panels/page_column.hpp"
+#include "web/panels/second_part.hpp"
 
 namespace overwater {
 
@@ -155,6 +156,6 @@ private:
 
 }  // namespace
 
-void draw_codes_page(App& app, Ui& ui, float top) { CodesPage(app, ui, top).draw(); }
+void second_part::draw_codes_page(SecondPartThere, App& app, Ui& ui, float top) { CodesPage(app, ui, top).draw(); }
 
 }  // namespace overwater
