@@ -123,7 +123,7 @@ Formula water_weighed_line(const Written& mass, double density, const Written& v
     Formula below = Formula::of(Kind::row, {});
     const double grams_per_millilitre = from_base(density, UnitId::gram_per_millilitre);
     below.children.push_back(number_leaf(format_fixed(grams_per_millilitre, 4, conventions.decimal_sign)));
-    const bool cubic = conventions.volume_unit == Conventions::VolumeUnit::cubic_centimetre;
+    const bool cubic = conventions.volume_unit == Conventions::VolumeUnit::cm3;
     below.children.push_back(Formula::leaf(Kind::unit, cubic ? "g/cm³" : "g/mL"));
     Formula row = Formula::of(Kind::row, {fraction(std::move(above), std::move(below)), sign("=")});
     put(row, volume);

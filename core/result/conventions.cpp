@@ -22,7 +22,7 @@ StandardState standard_state(const Conventions& conventions) {
 }
 
 UnitId named_unit(UnitId unit, Conventions::VolumeUnit by) {
-    if (by == Conventions::VolumeUnit::millilitre) return unit;
+    if (by == Conventions::VolumeUnit::mL) return unit;
     switch (unit) {
         case UnitId::millilitre: return UnitId::cubic_centimetre;
         case UnitId::litre: return UnitId::cubic_decimetre;

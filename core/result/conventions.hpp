@@ -37,7 +37,7 @@ struct Conventions {
     enum class PercentError : std::uint8_t { with_sign, magnitude };
     enum class Answers : std::uint8_t { live, after_attempt, hidden };
     enum class Headline : std::uint8_t { figures, uncertainty };
-    enum class VolumeUnit : std::uint8_t { millilitre, cubic_centimetre };
+    enum class VolumeUnit : std::uint8_t { mL, cm3 };
 
     StandardConditions standard = StandardConditions::zero_celsius_100_kilopascal;
     double own_celsius = 0.0;         ///< °C, of own standard conditions
@@ -54,7 +54,7 @@ struct Conventions {
     PercentError percent_error = PercentError::with_sign;
     Answers answers = Answers::live;
     Headline headline = Headline::figures;
-    VolumeUnit volume_unit = VolumeUnit::millilitre;
+    VolumeUnit volume_unit = VolumeUnit::mL;
 
     friend bool operator==(const Conventions&, const Conventions&) = default;
 };

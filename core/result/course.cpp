@@ -19,7 +19,7 @@ constexpr Course course(std::string_view key, StandardConditions standard, Vapou
     by.standard = standard;
     by.vapour = vapour;
     by.pressure_unit = pressure;
-    if (volume == Unit::cm3) by.volume_unit = Conventions::VolumeUnit::cubic_centimetre;
+    if (volume == Unit::cm3) by.volume_unit = Conventions::VolumeUnit::cm3;
     by.molar_mass_digits = digits;
     by.decimal_sign = sign;
     return made;

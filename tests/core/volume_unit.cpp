@@ -13,7 +13,7 @@ namespace {
 
 Conventions cubic() {
     Conventions conventions;
-    conventions.volume_unit = Conventions::VolumeUnit::cubic_centimetre;
+    conventions.volume_unit = Conventions::VolumeUnit::cm3;
     return conventions;
 }
 
@@ -44,8 +44,8 @@ TEST_CASE("a unit of volume goes by the name that the conventions give it, every
         for (const auto& [from, to] : renamed) {
             if (from == unit) expected = to;
         }
-        CHECK(named_unit(unit, Conventions::VolumeUnit::millilitre) == unit);
-        CHECK(named_unit(unit, Conventions::VolumeUnit::cubic_centimetre) == expected);
+        CHECK(named_unit(unit, Conventions::VolumeUnit::mL) == unit);
+        CHECK(named_unit(unit, Conventions::VolumeUnit::cm3) == expected);
         CHECK(info(expected).factor == info(unit).factor);
     }
 }
@@ -61,7 +61,7 @@ TEST_CASE("in cm³ and dm³ the working has the same numbers, and no step, lette
         const WorkingStep& other = by_litre.steps()[i];
         CHECK(one.value == other.value);
         CHECK(one.shown_decimals == other.shown_decimals);
-        CHECK(one.unit == named_unit(other.unit, Conventions::VolumeUnit::cubic_centimetre));
+        CHECK(one.unit == named_unit(other.unit, Conventions::VolumeUnit::cm3));
         std::string text = all_text(one.numbers);
         for (const Formula& line : one.conversions) text += all_text(line);
         CHECK(text.find('L') == std::string::npos);
@@ -89,9 +89,9 @@ TEST_CASE("a record without the convention means mL, and an unknown unit of volu
         REQUIRE(load.record.has_value());
         return *load.record;
     };
-    CHECK(conventions_in("{}").conventions.volume_unit == Conventions::VolumeUnit::millilitre);
+    CHECK(conventions_in("{}").conventions.volume_unit == Conventions::VolumeUnit::mL);
     CHECK(conventions_in(R"({"volume_unit":"cm3"})").conventions == cubic());
     const Record later = conventions_in(R"({"volume_unit":"in3"})");
-    CHECK(later.conventions.volume_unit == Conventions::VolumeUnit::millilitre);
+    CHECK(later.conventions.volume_unit == Conventions::VolumeUnit::mL);
     CHECK(record_to_json(later).find(R"("volume_unit": "in3")") != std::string::npos);
 }

@@ -96,7 +96,7 @@ std::string Language::sentence(std::string_view key, bool one) const {
     std::string words(text.data() == nullptr ? key : text);
     // Where the two ways are offered, each keeps its own name.
     const bool offers = key.starts_with("conventions.volume_unit");
-    if (volume_unit_ == Conventions::VolumeUnit::cubic_centimetre && !offers) {
+    if (volume_unit_ == Conventions::VolumeUnit::cm3 && !offers) {
         replace(words, "mL", "cm³");
         replace(words, "L/mol", "dm³/mol");
         replace(words, "mol/L", "mol/dm³");

@@ -83,7 +83,7 @@ private:
     std::size_t spoken_ = 0;
     std::string tag_ = "en";
     DecimalSign sign_ = DecimalSign::point;
-    Conventions::VolumeUnit volume_unit_ = Conventions::VolumeUnit::millilitre;
+    Conventions::VolumeUnit volume_unit_ = Conventions::VolumeUnit::mL;
 };
 
 }  // namespace overwater
