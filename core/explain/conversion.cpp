@@ -69,18 +69,19 @@ Formula reckoning(const Written& from, const Written& to, const Conventions& con
 
 }  // namespace
 
-UnitId unit_in_formulas(Measure measure, UnitId pressure_unit) {
+UnitId unit_in_formulas(Measure measure, UnitId pressure_unit, const Conventions& conventions) {
+    const Conventions::VolumeUnit by = conventions.volume_unit;
     switch (measure) {
         case Measure::mass: return UnitId::gram;
         case Measure::length: return UnitId::metre;
-        case Measure::volume: return UnitId::millilitre;
+        case Measure::volume: return named_unit(UnitId::millilitre, by);
         case Measure::pressure: return pressure_unit;
         case Measure::temperature: return UnitId::celsius;
         case Measure::density: return UnitId::kilogram_per_cubic_metre;
         case Measure::amount: return UnitId::millimole;
         case Measure::molar_mass: return UnitId::gram_per_mole;
-        case Measure::molar_volume: return UnitId::litre_per_mole;
-        case Measure::concentration: return UnitId::mole_per_litre;
+        case Measure::molar_volume: return named_unit(UnitId::litre_per_mole, by);
+        case Measure::concentration: return named_unit(UnitId::mole_per_litre, by);
         case Measure::linear_density: return UnitId::gram_per_metre;
         case Measure::molar_entropy: return UnitId::joule_per_mole_kelvin;
         case Measure::fraction: return UnitId::percent;
@@ -121,7 +122,9 @@ Formula water_weighed_line(const Written& mass, double density, const Written& v
     put(above, mass);
     Formula below = Formula::of(Kind::row, {});
     const double grams_per_millilitre = from_base(density, UnitId::gram_per_millilitre);
-    put(below, {format_fixed(grams_per_millilitre, 4, conventions.decimal_sign), UnitId::gram_per_millilitre});
+    below.children.push_back(number_leaf(format_fixed(grams_per_millilitre, 4, conventions.decimal_sign)));
+    const bool cubic = conventions.volume_unit == Conventions::VolumeUnit::cm3;
+    below.children.push_back(Formula::leaf(Kind::unit, cubic ? "g/cm³" : "g/mL"));
     Formula row = Formula::of(Kind::row, {fraction(std::move(above), std::move(below)), sign("=")});
     put(row, volume);
     return row;

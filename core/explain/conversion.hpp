@@ -11,8 +11,9 @@
 
 namespace overwater {
 
-/// The unit in which a measure enters a formula: g, m, mL, °C, mol/L, g/m, and for pressures the one given.
-UnitId unit_in_formulas(Measure measure, UnitId pressure_unit);
+/// The unit in which a measure enters a formula: g, m, mL, °C, mol/L, g/m, with cm³ and dm³ where conventions say so, and
+/// for pressures the one given.
+UnitId unit_in_formulas(Measure measure, UnitId pressure_unit, const Conventions& conventions);
 
 /// Whether only the decimal sign moves between two units.
 bool only_moves_the_point(UnitId from, UnitId to);
@@ -31,7 +32,7 @@ struct Written {
 /// "70.5 °F = (70.5 − 32)/1.8 °C = 21.39 °C". Factors are those of the unit table to seven digits.
 Formula conversion_line(const Written& from, const Written& to, const Conventions& conventions);
 
-/// A mass of water as the volume it fills: "2.34 g/(0.9979 g/mL) = 2.345 mL". `density` in kg/m³.
+/// A mass of water as the volume it fills: "2.34 g/(0.9979 g/mL) = 2.345 mL", or by cm³. `density` in kg/m³.
 Formula water_weighed_line(const Written& mass, double density, const Written& volume, const Conventions& conventions);
 
 }  // namespace overwater

@@ -166,10 +166,11 @@ Formula Setter::leaf(const TraceNode& node) {
 
 Formula Setter::input_leaf(const TraceNode& node) {
     if (node.input == Input::meniscus_ring) {
-        return with_number(from_base(node.value, UnitId::millilitre), 3, UnitId::millilitre);
+        return with_number(from_base(node.value, UnitId::millilitre), 3,
+                           named_unit(UnitId::millilitre, conventions_.volume_unit));
     }
     if (const Reading* reading = typed_reading(node)) {
-        const UnitId unit = unit_in_formulas(info(reading->unit).measure, pressure_unit_);
+        const UnitId unit = unit_in_formulas(info(reading->unit).measure, pressure_unit_, conventions_);
         return with_unit(converted(node.input, *reading, unit, decimals_in(*reading, unit)), unit);
     }
     if (node.input == Input::outdoor_temperature) return with_number(node.value, 1, UnitId::celsius);
@@ -212,7 +213,9 @@ void Setter::convert_result(const WorkingStep& step) {
 /// A typed reading in `unit`, and the line that says so where it was typed in another. `decimals` count only where
 /// more than the decimal sign moves.
 std::string Setter::converted(Input input, const Reading& reading, UnitId unit, int decimals) {
-    if (reading.unit == unit) return typed(reading);
+    // Where nobody typed a unit, it goes by the name that the conventions give it.
+    const bool untyped = reading.number.unit == UnitId::none;
+    if ((untyped ? named_unit(reading.unit, conventions_.volume_unit) : reading.unit) == unit) return typed(reading);
     const auto at = static_cast<std::size_t>(input);
     const bool same_measure = info(reading.unit).measure == info(unit).measure;
     if (same_measure && only_moves_the_point(reading.unit, unit)) decimals = decimals_in(reading, unit);

@@ -32,7 +32,7 @@ double in_unit(Output output, double value, UnitId unit) {
 
 UnitId shown_unit(Output output, const Readings& readings, const Conventions& conventions) {
     const UnitId usual = unit_of(output);
-    if (usual != UnitId::kilopascal) return usual;
+    if (usual != UnitId::kilopascal) return named_unit(usual, conventions.volume_unit);
     if (conventions.pressure_unit != UnitId::none) return conventions.pressure_unit;
     const Reading& barometer = readings[Field::barometer];
     return barometer.there ? barometer.unit : usual;

@@ -19,6 +19,10 @@ struct ConventionChoice {
 /// All of them, the standard conditions first.
 std::vector<ConventionChoice> convention_choices(const Conventions& conventions);
 
+/// Names of what two sets of conventions do otherwise: choices, `pressure_unit`, `own_celsius`, `own_pressure`. What counts for
+/// nothing under both, such as standard conditions where nothing is converted, is no difference.
+std::vector<std::string_view> differing(const Conventions& one, const Conventions& other);
+
 /// Chooses `value` for the convention `name`; false where there is no such name or value.
 bool choose(Conventions& conventions, std::string_view name, std::string_view value);
 

@@ -64,6 +64,10 @@ template <>
 struct ChoiceNames<Conventions::Headline> {
     static constexpr std::array<std::string_view, 2> names{"figures", "uncertainty"};
 };
+template <>
+struct ChoiceNames<Conventions::VolumeUnit> {
+    static constexpr std::array<std::string_view, 2> names{"mL", "cm3"};
+};
 
 /// The name of `choice`; that of the first choice for a value that is none.
 template <class Choice>
@@ -96,6 +100,7 @@ void each_choice(C& conventions, Visit visit) {
     visit("percent_error", conventions.percent_error);
     visit("answers", conventions.answers);
     visit("headline", conventions.headline);
+    visit("volume_unit", conventions.volume_unit);
 }
 
 }  // namespace overwater

@@ -21,4 +21,15 @@ StandardState standard_state(const Conventions& conventions) {
     return {Temperature<>::celsius(0), hundred_kilopascal};
 }
 
+UnitId named_unit(UnitId unit, Conventions::VolumeUnit by) {
+    if (by == Conventions::VolumeUnit::mL) return unit;
+    switch (unit) {
+        case UnitId::millilitre: return UnitId::cubic_centimetre;
+        case UnitId::litre: return UnitId::cubic_decimetre;
+        case UnitId::litre_per_mole: return UnitId::cubic_decimetre_per_mole;
+        case UnitId::mole_per_litre: return UnitId::mole_per_cubic_decimetre;
+        default: return unit;
+    }
+}
+
 }  // namespace overwater

@@ -37,6 +37,7 @@ struct Conventions {
     enum class PercentError : std::uint8_t { with_sign, magnitude };
     enum class Answers : std::uint8_t { live, after_attempt, hidden };
     enum class Headline : std::uint8_t { figures, uncertainty };
+    enum class VolumeUnit : std::uint8_t { mL, cm3 };
 
     StandardConditions standard = StandardConditions::zero_celsius_100_kilopascal;
     double own_celsius = 0.0;         ///< °C, of own standard conditions
@@ -53,6 +54,7 @@ struct Conventions {
     PercentError percent_error = PercentError::with_sign;
     Answers answers = Answers::live;
     Headline headline = Headline::figures;
+    VolumeUnit volume_unit = VolumeUnit::mL;
 
     friend bool operator==(const Conventions&, const Conventions&) = default;
 };
@@ -65,5 +67,9 @@ struct StandardState {
 
 /// 0 °C and 100 kPa (IUPAC since 1982), 0 °C and 1 atm (before, and many classes still), 20 and 25 °C as named.
 StandardState standard_state(const Conventions& conventions);
+
+/// The unit that says the same by the name which conventions give it: cm³ for mL, dm³ for L, alone, per mole and below an
+/// amount. Numbers do not change: 1 mL is 1 cm³ exactly (12th CGPM, 1964).
+UnitId named_unit(UnitId unit, Conventions::VolumeUnit by);
 
 }  // namespace overwater

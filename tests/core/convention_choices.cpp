@@ -9,7 +9,7 @@ using namespace overwater;
 TEST_CASE("every convention that is a choice can be chosen by each of its names, and no other") {
     Conventions conventions;
     const auto all = convention_choices(conventions);
-    REQUIRE(all.size() == 12);
+    REQUIRE(all.size() == 13);
     CHECK(all.front().name == "standard");
     for (const ConventionChoice& one : all) {
         INFO(one.name);

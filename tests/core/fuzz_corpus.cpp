@@ -6,6 +6,7 @@
 #include <filesystem>
 
 #include "tests/core/record_samples.hpp"
+#include "tests/fuzz/course.hpp"
 #include "tests/fuzz/entry.hpp"
 #include "tests/fuzz/equation.hpp"
 #include "tests/fuzz/formula.hpp"
@@ -35,6 +36,7 @@ constexpr Target targets[]{
     {"table", fuzz::holds_for_table},     {"sheets", fuzz::holds_for_sheets},
     {"link", fuzz::holds_for_link},       {"practice", fuzz::holds_for_practice},
     {"formula", fuzz::holds_for_formula}, {"equation", fuzz::holds_for_equation},
+    {"course", fuzz::holds_for_course},
 };
 
 }  // namespace

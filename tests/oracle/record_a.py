@@ -52,6 +52,27 @@ PRINTED = {
     "wrong_way": (1e-3, "6.038"),
 }
 
+# Record A by the ways of courses: molar mass g/mol, vapour, state °C and Pa (None: as collected, against 24.0 L/mol); printed
+# with the digits of tests/core/course.cpp: molar volume and accepted value in L/mol, percent error.
+COURSES = {
+    "0C_1atm_mmHg": (24.305, "table", 0, 101325, "22.3860", "22.4140", "-0.1246"),
+    "0C_1atm_torr": (24.305, "table", 0, 101325, "22.3860", "22.4140", "-0.1246"),
+    "0C_1atm_kPa": (24.305, "formula", 0, 101325, "22.3852", "22.4140", "-0.1283"),
+    "0C_100kPa_kPa": (24.305, "formula", 0, 100000, "22.6818", "22.7110", "-0.1283"),
+    "0C_100kPa_kPa_cm3": (24.31, "formula", 0, 100000, "22.6865", "22.7110", "-0.1077"),
+    "room_kPa_cm3_24": (24, "left in", None, None, "25.1650", "24.0000", "4.8544"),
+    "room_kPa_cm3": (24.3, "left in", None, None, "25.4796", "24.0000", "6.1650"),
+    "0C_1atm_Pa_cm3": (24, "formula", 0, 101325, "22.1043", "22.4140", "-1.3815"),
+    "25C_1atm_kPa_wet": (24, "left in", 25, 101325, "24.7684", "24.4654", "1.2387"),
+    "0C_1atm_hPa_wet": (24.3, "left in", 0, 101325, "22.9752", "22.4140", "2.5041"),
+    "room_hPa": (24.3, "left in", None, None, "25.4796", "24.0000", "6.1650"),
+    "20C_1atm_hPa_wet": (24.3, "left in", 20, 101325, "24.6575", "24.0551", "2.5041"),
+    "25C_1atm_hPa_wet": (24.3, "left in", 25, 101325, "25.0781", "24.4654", "2.5041"),
+    "0C_1atm_mmHg_comma": (24.3, "table", 0, 101325, "22.3814", "22.4140", "-0.1452"),
+    "0C_1atm_hPa": (24.3, "formula", 0, 101325, "22.3806", "22.4140", "-0.1488"),
+    "0C_1atm_atm": (24.31, "formula", 0, 101325, "22.3898", "22.4140", "-0.1077"),
+}
+
 # What `evaluate` gives for record A; the other rows belong to other conventions.
 OUTPUTS = (
     "gas_volume", "water_vapour_pressure", "column_pressure", "dry_gas_pressure", "amount_of_metal", "amount_of_gas",
@@ -101,6 +122,24 @@ def record_a():
     return rows
 
 
+def check_courses(rows):
+    """Each course's way from the readings again: V = n(metal) and gas law alone, no step of the product."""
+    torr = scipy.constants.torr
+    for name, (molar_mass, vapour, celsius, pascal, found, accepted, error) in COURSES.items():
+        wet = BAROMETER - rows["column_pressure"]
+        # To a tenth of a torr: 18.7 at 21 °C, 19.8 at 22 °C, and between them 19.1.
+        dry = wet - {"table": 19.1 * torr, "formula": rows["water_vapour_pressure"], "left in": 0.0}[vapour]
+        volume = rows["gas_volume"] / (MASS / (molar_mass * 1e-3))
+        compared = 24.0e-3
+        if celsius is not None:
+            volume *= dry / pascal * (celsius + 273.15) / (CELSIUS + 273.15)
+            compared = GAS_CONSTANT * (celsius + 273.15) / pascal
+        for what, value, text in (("molar volume", volume * 1e3, found), ("accepted value", compared * 1e3, accepted),
+                                  ("percent error", 100 * (volume / compared - 1), error)):
+            half_a_place = 0.5 * 10.0 ** -len(text.partition(".")[2])
+            checks.close(value, float(text), half_a_place * (1 + 1e-9), f"{name}: {what}")
+
+
 def check_printed(rows):
     checks.close(rows["water_vapour_pressure"] / scipy.constants.torr, 19.126, 0.0005, "vapour pressure in torr")
     for name, (unit, text) in PRINTED.items():
@@ -131,6 +170,7 @@ def main():
         sys.exit(__doc__)
     rows = record_a()
     check_printed(rows)
+    check_courses(rows)
     if len(sys.argv) == 3:
         check_evaluate(rows, sys.argv[1], sys.argv[2])
     checks.finish()

@@ -98,13 +98,20 @@ inline constexpr State states[] = {
          desk.choose("bench.pressure_kind.reduced_to_sea_level", "reduced_to_sea_level");
          desk.choose("bench.acid.sulfuric", "sulfuric");
      }},
-    {"conventions with conditions and a set of one's own",
+    {"conventions with conditions and a course of one's own",
      [](Desk& desk) {
          desk.press("header.conventions");
          desk.choose("conventions.standard.own", "own");
          desk.choose("conventions.vapour.older_table", "older_table");
-         enter(desk, "conventions.set_name", "Class 3 b, spring");
-         desk.press("conventions.set_keep");
+         enter(desk, "conventions.course_name", "Class 3 b, spring");
+         desk.press("conventions.course_keep");
+         desk.press("conventions.own.0");
+         enter(desk, "conventions.own_name", "");
+         const std::string shared =
+             R"({"overwater":"course","version":1,"name":"Autumn, upper classes, both groups, with the older table",)"
+             R"("conventions":{"standard":"0C_1atm","pressure_unit":"mmHg"}})";
+         desk.send(Event::Kind::file, "course.json", shared);
+         desk.settle();
      }},
     {"working with every unit to be converted",
      [](Desk& desk) {

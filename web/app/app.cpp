@@ -40,7 +40,7 @@ void App::start(bool may_wait) {
     }
     if (may_wait && awaits_text()) return;
     started_ = true;
-    read_sets();
+    read_courses();
     if (const std::string theme = shelf_.setting("theme"); !theme.empty()) theme_choice_ = theme;
     for (std::size_t i = 0; i < page_names.size(); ++i) {
         if (shelf_.setting("page") == page_names[i]) page_ = static_cast<PageName>(i);
@@ -196,6 +196,7 @@ void App::go(PageName page) {
 
 void App::recompute() {
     language_.set_decimal_sign(record_.conventions.decimal_sign);
+    language_.set_volume_unit(record_.conventions.volume_unit);
     find_practice();
     run_ = std::min(run_, record_.runs.size() - 1);
     assessments_.clear();

@@ -8,6 +8,7 @@
 
 #include "core/explain/gap.hpp"
 #include "core/explain/working.hpp"
+#include "core/record/course_json.hpp"
 #include "core/record/record.hpp"
 #include "core/result/assess.hpp"
 #include "web/app/answers_desk.hpp"
@@ -95,6 +96,13 @@ public:
     std::string say(const char* key) const;
     std::string say(const TextView& key) const { return language_.say(key); }
     std::string say(const Message& message) const { return language_.say(message); }
+    /// The unit of a reading as it is shown: the one typed or chosen, else its usual one as the conventions name it.
+    UnitId unit_of(const Entry& entry, UnitId read, bool typed = false) const {
+        return typed || entry.unit != UnitId::none ? read : language_.named(read);
+    }
+    UnitId unit_of(const Entry& entry, Field field) const {
+        return unit_of(entry, entry.unit != UnitId::none ? entry.unit : info(field).usual_unit);
+    }
     PageName page() const { return page_; }
     const Entry& entry(Field field) const { return entry_for(record_, run_, field); }
     /// Speaks this language from now on, and in the visits to come, as soon as its text is here.
@@ -175,12 +183,25 @@ public:
     void projector_show();
     void projector_go(int by);
 
-    // Sets of conventions of one's own
-    const std::vector<std::pair<std::string, std::string>>& sets() const { return sets_; }  ///< id and name
-    const std::string& set_name() const { return set_name_; }
-    void keep_set();
-    void use_set(const std::string& id);
-    void forget_set(const std::string& id);
+    // Courses (courses.cpp)
+    static constexpr std::size_t most_courses = 20;
+    static constexpr std::size_t no_course = most_courses;
+    const std::vector<OwnCourse>& own_courses() const { return own_courses_; }
+    /// The one whose name can be changed and that can be shared; `no_course` for none.
+    std::size_t open_course() const { return open_course_; }
+    void open_own_course(std::size_t place);
+    const std::string& course_name() const { return course_name_; }  ///< as typed, of the one to be kept
+    const std::string& own_name() const { return own_name_; }        ///< as typed, of the one that is open
+    void keep_course(const OwnCourse& course);
+    void forget_course();
+    void copy_course_link();
+    void save_course();
+    /// What came by link or file and was neither taken nor left yet.
+    const std::optional<OwnCourse>& offered_course() const { return offered_; }
+    void use_offered();
+    /// Puts down what the class compares with, as typed.
+    void compare_with(const std::string& number);
+    void leave_offered() { offered_.reset(); }
     /// The text shown for a number of the conventions: as typed, else the number that holds.
     std::string typed_convention(std::string_view name) const;
 
@@ -383,7 +404,13 @@ private:
     void chosen(const std::string& key, const std::string& value);
     void choose_convention(std::string_view name, const std::string& value);
     void type_convention(std::string_view name, const std::string& text);
-    void read_sets();
+    void choose_course(std::string_view value);
+    void use_course(const OwnCourse& course);
+    void read_courses();
+    bool put_course(const OwnCourse& course);
+    bool keep_courses(const std::vector<OwnCourse>& all);
+    void rename_course(const std::string& text);
+    void offer_course(const std::string& text, const std::string& file);
     bool projector_key(const std::string& key);
     void projector_note_change();
     void restart_projector();
@@ -437,8 +464,11 @@ private:
     std::vector<Notice> notices_;
     double notice_ms_ = 0;
     std::optional<Shelf::Removed> deleted_;
-    std::vector<std::pair<std::string, std::string>> sets_;
-    std::string set_name_;
+    std::vector<OwnCourse> own_courses_;
+    std::size_t open_course_ = no_course;
+    std::string course_name_;
+    std::string own_name_;
+    std::optional<OwnCourse> offered_;
     std::optional<std::string> own_celsius_text_;
     std::optional<std::string> own_pressure_text_;
     std::size_t projector_step_ = 0;

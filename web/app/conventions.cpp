@@ -1,31 +1,15 @@
-// What a choice of the conventions page changes, and sets of conventions kept by name.
+// What a choice of the conventions page changes.
 
 #include <algorithm>
 #include <cmath>
 
 #include "core/matter/constants.hpp"
 #include "core/quantity/number_text.hpp"
-#include "core/quantity/short_sort.hpp"
 #include "core/record/convention_choices.hpp"
-#include "core/record/stored.hpp"
 #include "web/app/app.hpp"
 #include "web/browser/platform.hpp"
 
 namespace overwater {
-
-namespace {
-
-constexpr std::string_view set_prefix = "overwater.conventions.";
-
-/// A record that holds nothing but conventions: the form in which a set is kept.
-Record record_of_set(const Conventions& conventions, const std::string& name) {
-    Record record;
-    record.name = name;
-    record.conventions = conventions;
-    return record;
-}
-
-}  // namespace
 
 void App::choose_convention(std::string_view name, const std::string& value) {
     // Radio buttons have their value behind the convention's name.
@@ -37,6 +21,7 @@ void App::choose_convention(std::string_view name, const std::string& value) {
         platform::wake(2);
         return;
     }
+    if (name == "course") return choose_course(value);
     if (refused()) return;
     before_change(key);
     if (name == "pressure_unit") {
@@ -50,8 +35,9 @@ void App::choose_convention(std::string_view name, const std::string& value) {
 
 void App::type_convention(std::string_view name, const std::string& text) {
     const std::string key = "conventions." + std::string(name);
-    if (name == "set_name") {
-        set_name_ = text;
+    if (name == "own_name") return rename_course(text);
+    if (name == "course_name") {
+        course_name_ = text;
         platform::wake(2);
         return;
     }
@@ -79,44 +65,6 @@ std::string App::typed_convention(std::string_view name) const {
     const double value = celsius ? record_.conventions.own_celsius
                                  : from_base(record_.conventions.own_pressure, UnitId::kilopascal);
     return format_significant(value, 6, language_.decimal_sign());
-}
-
-void App::keep_set() {
-    if (set_name_.empty()) return;
-    const Record set = record_of_set(record_.conventions, set_name_);
-    platform::store_put(std::string(set_prefix) + Shelf::new_id(), stored_from(set, 1, platform::iso_time()));
-    set_name_.clear();
-    ++interaction_.write;
-    read_sets();
-}
-
-void App::read_sets() {
-    sets_.clear();
-    for (const std::string& key : platform::store_list(set_prefix)) {
-        const auto text = platform::store_get(key);
-        const auto stored = text ? stored_to(*text) : std::nullopt;
-        if (stored) sets_.emplace_back(key.substr(set_prefix.size()), stored->record.name);
-    }
-    short_sort(sets_.begin(), sets_.end(), [](const auto& a, const auto& b) { return a.second < b.second; });
-    platform::wake(2);
-}
-
-void App::use_set(const std::string& id) {
-    const auto text = platform::store_get(std::string(set_prefix) + id);
-    const auto stored = text ? stored_to(*text) : std::nullopt;
-    if (!stored || refused()) return;
-    before_change("conventions.set");
-    record_.conventions = stored->record.conventions;
-    keep_decimal_sign();
-    own_celsius_text_.reset();
-    own_pressure_text_.reset();
-    ++interaction_.write;
-    after_change("conventions.set");
-}
-
-void App::forget_set(const std::string& id) {
-    platform::store_remove(std::string(set_prefix) + id);
-    read_sets();
 }
 
 }  // namespace overwater

@@ -116,6 +116,11 @@ void App::export_record(const std::string& id) {
     }
 }
 
+void App::save_course() {
+    const OwnCourse& course = own_courses_[open_course_];
+    platform::save_file(file_name(course.name), media_type, course_to_json(course) + '\n');
+}
+
 void App::export_all() {
     std::string all = R"({"overwater":"records","version":1,"records":[)";
     bool first = true;
@@ -143,8 +148,9 @@ void App::copy_record_link() {
 
 void App::import_file(const std::string& name, const std::string& text) {
     // All of a file or nothing: everything is read before anything changes.
-    Incomings all = records_in(text);
     const std::string file = name.size() <= 80 ? name : safe_name(name);
+    if (member_text(without_byte_order_mark(text), "overwater") == R"("course")") return offer_course(text, file);
+    Incomings all = records_in(text);
     if (all.problem) {
         tell(say(Message{"import.refused"}.text("file", file).text("reason", say(*all.problem))), true);
         return;

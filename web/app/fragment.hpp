@@ -6,6 +6,9 @@
 
 namespace overwater {
 
+/// Begins a fragment that holds a course (core/record/course_json.hpp).
+inline constexpr std::string_view course_link = "course=";
+
 /// A text in the fragment of the page's address, which no server gets to see: `name` and the text in the alphabet of
 /// RFC 4648, 5 (base64url), without padding.
 std::string fragment_of(std::string_view name, std::string_view text);

@@ -152,8 +152,10 @@ void App::finish() {
     finish_asked_ = false;
     deleted_.reset();
     pool_ = {};
-    sets_.clear();
-    set_name_.clear();
+    own_courses_.clear();
+    open_course_ = no_course;
+    course_name_.clear();
+    offered_.reset();
     theme_choice_ = "system";
     open_example();
     tell(say("records.finished"));

@@ -36,8 +36,7 @@ std::uint32_t stated(const char* line) {
     return value;
 }
 
-void replace(std::string& text, std::string_view place, std::string_view value) {
-    const std::string name = '{' + std::string(place) + '}';
+void replace(std::string& text, const std::string& name, std::string_view value) {
     for (std::size_t at = text.find(name); at != std::string::npos; at = text.find(name, at + value.size())) {
         text.replace(at, name.size(), value);
     }
@@ -94,7 +93,15 @@ std::string_view Language::sentence_in(std::size_t language, std::string_view ke
 
 std::string Language::sentence(std::string_view key, bool one) const {
     const std::string_view text = sentence_in(spoken_, key, one);
-    return std::string(text.data() == nullptr ? key : text);
+    std::string words(text.data() == nullptr ? key : text);
+    // Where the two ways are offered, each keeps its own name.
+    const bool offers = key.starts_with("conventions.volume_unit");
+    if (volume_unit_ == Conventions::VolumeUnit::cm3 && !offers) {
+        replace(words, "mL", "cm³");
+        replace(words, "L/mol", "dm³/mol");
+        replace(words, "mol/L", "mol/dm³");
+    }
+    return words;
 }
 
 std::string Language::say(std::string_view key) const { return sentence(key, false); }
@@ -105,7 +112,7 @@ std::string Language::say(const Message& message) const {
         if (a.kind == Argument::Kind::count) one = a.count == 1 || (a.count == 0 && tag_ == french_tag);
     }
     std::string text = sentence(message.key, one);
-    for (const Argument& a : message.arguments) replace(text, a.name, argument(a));
+    for (const Argument& a : message.arguments) replace(text, '{' + std::string(a.name) + '}', argument(a));
     return text;
 }
 
@@ -124,7 +131,7 @@ std::string Language::argument(const Argument& a) const {
     return a.text;
 }
 
-std::string Language::with_unit(const std::string& number, UnitId unit) const {
+std::string Language::as_typed(const std::string& number, UnitId unit) {
     const std::string_view symbol = info(unit).symbol;
     return symbol.empty() ? number : number + "\u00a0" + std::string(symbol);
 }

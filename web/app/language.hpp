@@ -8,6 +8,7 @@
 #include "core/quantity/catalogue.hpp"
 #include "core/quantity/message.hpp"
 #include "core/quantity/number_format.hpp"
+#include "core/result/conventions.hpp"
 
 namespace overwater {
 
@@ -46,6 +47,11 @@ public:
 
     void set_decimal_sign(DecimalSign sign) { sign_ = sign; }
     DecimalSign decimal_sign() const { return sign_; }
+    /// How volumes are named from now on: where sentences and units say mL, L/mol and mol/L, they say cm³, dm³/mol and
+    /// mol/dm³ instead.
+    void set_volume_unit(Conventions::VolumeUnit unit) { volume_unit_ = unit; }
+    /// The unit as it is named.
+    UnitId named(UnitId unit) const { return named_unit(unit, volume_unit_); }
     /// The one that people write in this language.
     DecimalSign usual_decimal_sign() const;
 
@@ -57,8 +63,10 @@ public:
     std::string_view sentence_in(std::size_t language, std::string_view key, bool one = false) const;
     /// "a, b and c".
     std::string list(const std::vector<std::string>& items) const;
-    /// A number with the unit's sign behind a space that does not break.
-    std::string with_unit(const std::string& number, UnitId unit) const;
+    /// A number with the sign of the unit, as it is named, behind a space that does not break.
+    std::string with_unit(const std::string& number, UnitId unit) const { return as_typed(number, named(unit)); }
+    /// The same with the unit that somebody typed or chose, which is not named otherwise.
+    static std::string as_typed(const std::string& number, UnitId unit);
     /// The places {name} of a key's sentence, for tests.
     static std::vector<std::string> places_of(std::string_view key);
     static bool knows(std::string_view key);
@@ -75,6 +83,7 @@ private:
     std::size_t spoken_ = 0;
     std::string tag_ = "en";
     DecimalSign sign_ = DecimalSign::point;
+    Conventions::VolumeUnit volume_unit_ = Conventions::VolumeUnit::mL;
 };
 
 }  // namespace overwater

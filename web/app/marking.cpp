@@ -200,8 +200,7 @@ void App::copy_class_columns() {
     std::string line = say("marking.group");
     for (const Field field : {Field::mass_of_metal, Field::scale_reading, Field::level_difference, Field::temperature,
                               Field::barometer}) {
-        const UnitId typed = entry(field).unit;
-        const UnitId unit = typed != UnitId::none ? typed : info(field).usual_unit;
+        const UnitId unit = unit_of(entry(field), field);
         line += '\t' + say("field." + std::string(name_of(field))) + " (" + std::string(info(unit).symbol) + ')';
     }
     platform::clipboard_put(line + '\n');

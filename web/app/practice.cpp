@@ -4,6 +4,7 @@
 
 #include "web/app/app.hpp"
 #include "web/app/control_key.hpp"
+#include "web/app/fragment.hpp"
 #include "web/app/record_link.hpp"
 #include "web/browser/platform.hpp"
 
@@ -249,6 +250,10 @@ void App::follow_link(const std::string& fragment) {
         platform::forget_fragment();
         import_file(say("import.link"), *record);
         return go(PageName::bench);
+    }
+    if (const auto course = text_in_fragment(course_link, fragment)) {
+        platform::forget_fragment();
+        return offer_course(*course, say("import.link"));
     }
     if (follow_plan_link(fragment)) return;
     const std::size_t at = fragment.find(link_prefix);

@@ -111,6 +111,8 @@ public:
     /// A remembered choice of this computer: the page, the theme, the record last open.
     std::string setting(std::string_view name) const;
     void set_setting(std::string_view name, std::string_view value);
+    /// Reads what another window wrote; false where this window's own settings are not in storage.
+    bool look_at_settings();
 
 private:
     static constexpr std::string_view settings_key = "overwater.settings";

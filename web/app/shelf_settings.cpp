@@ -64,6 +64,12 @@ void Shelf::set_setting(std::string_view name, std::string_view value) {
     platform::store_put(settings_key, text);
 }
 
+bool Shelf::look_at_settings() {
+    if (settings_unwritten_ || quiet_) return false;
+    read_settings();
+    return true;
+}
+
 void Shelf::write_held() {
     for (const Held& held : std::vector<Held>(held_)) {
         Record record = held.record;

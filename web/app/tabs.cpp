@@ -16,7 +16,7 @@ void App::stored_elsewhere(const std::string& key, const std::string& text) {
     if (id.empty()) {
         // Someone has finished on this computer: nothing may be written again by a mere look at another page.
         if (key == "overwater.settings" && text.empty()) shelf_.be_quiet();
-        if (key.starts_with("overwater.conventions.")) read_sets();
+        if (key == "overwater.settings" && shelf_.look_at_settings()) read_courses();
         return;
     }
     if (id != record_.id) {

@@ -24,7 +24,7 @@ public:
         y_ += ui_.heading("conventions.heading", 2, {margin_, y_, width_, 0}, app_.say("page.conventions"),
                           {Face::semibold, 22, Ink::text});
         y_ += ui_.text("conventions.about", {margin_, y_ + 2, width_, 0}, app_.say("conventions.about"), soft) + 14;
-        sets();
+        y_ = draw_courses(app_, ui_, y_);
         for (const ConventionChoice& choice : convention_choices(app_.record().conventions)) section(choice);
         pressure_unit();
         theme();
@@ -83,7 +83,7 @@ private:
         // The code of a practice run says when its answers are shown.
         if (choice.name == "answers" && app_.practice() != nullptr) return;
         const std::string name(choice.name);
-        const bool shows_effect = name != "answers" && name != "decimal_sign" && app_.reveals();
+        const bool shows_effect = name != "answers" && name != "decimal_sign" && name != "volume_unit" && app_.reveals();
         begin(name);
         for (std::size_t i = 0; i < choice.values.size(); ++i) {
             const std::string_view value = choice.values[i];
@@ -139,49 +139,6 @@ private:
             option("theme", value, app_.say("conventions.theme." + std::string(value)), value == app_.theme_choice(), {});
         }
         end();
-    }
-
-    /// Sets of conventions kept by name on this computer.
-    void sets() {
-        const float tall = ui_.touch() ? 40.0f : 30.0f;
-        const std::string key = "conventions.set_name";
-        const float label = std::min(ui_.text_width(app_.say(key), Type{}) + 12, width_ - 140);
-        ui_.label(key + ".label", key, {margin_, y_, label, tall}, app_.say(key));
-        Ui::Field field;
-        field.value = app_.set_name();
-        field.number = false;
-        field.input_mode = "text";
-        const float wide = std::min(240.0f, width_ - label);
-        ui_.field(key, {margin_ + label, y_, wide, tall}, field);
-        const std::string keep = app_.say("conventions.set_keep");
-        const float keep_width = std::ceil(ui_.text_width(keep, Type{})) + 26;
-        const bool beside = label + wide + 12 + keep_width <= width_;
-        if (!beside) y_ += tall + 8;
-        if (ui_.button("conventions.set_keep", {beside ? margin_ + label + wide + 12 : margin_, y_, keep_width, tall}, keep,
-                       Ui::ButtonLook::framed)) {
-            app_.keep_set();
-        }
-        y_ += tall + 8;
-        Flow flow(margin_, y_, width_, tall, 8);
-        bool any = false;
-        for (const auto& [id, name] : app_.sets()) {
-            any = true;
-            const float width = std::ceil(ui_.text_width(name, Type{})) + 22;
-            if (ui_.button("conventions.set." + id, flow.next(width), name, Ui::ButtonLook::framed, false,
-                           app_.say(Message{"conventions.set_use"}.text("name", name)))) {
-                app_.use_set(id);
-            }
-            const std::string forget = app_.say("conventions.set_forget");
-            if (ui_.button("conventions.forget." + id, flow.next(std::ceil(ui_.text_width(forget, {Face::regular, 14, Ink::copper})) + 12),
-                           forget, Ui::ButtonLook::link, false,
-                           app_.say(Message{"conventions.set_forget_name"}.text("name", name)), 14)) {
-                app_.forget_set(id);
-            }
-        }
-        if (any) y_ = flow.bottom() + 6;
-        y_ += 4;
-        ui_.rule({margin_, y_}, {margin_ + width_, y_});
-        y_ += 12;
     }
 
     App& app_;

@@ -100,7 +100,7 @@ private:
             ui_.draw_text({box.right() - 8, box.y + (box.h - 16) / 2}, number_in_row(app_, field_, *doubt_),
                           {Face::regular, 16, Ink::soft}, Anchor::end);
         }
-        const std::string_view unit = info(reading_.unit).symbol;
+        const std::string_view unit = info(app_.unit_of(entry_, reading_.unit, reading_.number.unit != UnitId::none)).symbol;
         if (!unit.empty()) {
             const Type type{Face::regular, 16, Ink::soft};
             ui_.text(key + ".symbol", {box.right() + 10, box.y + (box.h - 22) / 2, ui_.text_width(unit, type) + 2, 0},

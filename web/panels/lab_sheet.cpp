@@ -82,13 +82,14 @@ private:
     }
 
     std::string read(std::size_t run, Field field) const {
-        const std::string& text = entry_for(app_.record(), run, field).text;
+        const Entry& entry = entry_for(app_.record(), run, field);
+        const std::string& text = entry.text;
         if (text.empty()) return {};
         if (is_choice(field)) return choice_words(app_, field, text);
         const Reading& reading = app_.assessments()[run].readings[field];
         // A unit typed behind the number stands in the text.
         const bool says_unit = !reading.there || reading.number.unit != UnitId::none;
-        return says_unit ? text : app_.language().with_unit(text, reading.unit);
+        return says_unit ? text : Language::as_typed(text, app_.unit_of(entry, reading.unit));
     }
 
     void readings() {

@@ -142,7 +142,7 @@ private:
         if (answer == nullptr || answer->text.empty()) return {};
         const std::string text = fitted(ui_, answer->text.substr(0, 200), Type{}, area_.w / 2);
         const bool typed = step.answer.number.unit != UnitId::none || answer->unit == UnitId::none;
-        return (typed ? text : app_.language().with_unit(text, answer->unit)) + '.';
+        return (typed ? text : Language::as_typed(text, answer->unit)) + '.';
     }
 
     std::string expected(const MarkedStep& step) const {

@@ -51,6 +51,8 @@ void draw_records_page(App& app, Ui& ui, float top);
 float draw_records_list(App& app, Ui& ui, Rect area);
 void draw_cautions_page(App& app, Ui& ui, float top);
 void draw_conventions_page(App& app, Ui& ui, float top);
+/// Which course the conventions are, and those of one's own; returns where it ends.
+float draw_courses(App& app, Ui& ui, float top);
 /// Starts a practice run, and after its release compares what was read with what is true.
 void draw_practice_page(App& app, Ui& ui, float top);
 /// The student's own answers to each step, and what is said of them.

@@ -142,7 +142,8 @@ private:
             html_.element("th",
                           std::to_string(++number) + ".\u00a0" + app_.say("field." + std::string(name_of(field))));
             for (int run = 0; run < runs; ++run) html_.element("td", {});
-            const UnitId unit = read_entry(field, sheet_.bench.at(field)).unit;
+            const Reading planned = read_entry(field, sheet_.bench.at(field));
+            const UnitId unit = app_.unit_of(sheet_.bench.at(field), planned.unit, planned.number.unit != UnitId::none);
             html_.element("td", is_choice(field) ? std::string_view("–") : info(unit).symbol);
             html_.element("td", is_choice(field) ? options(field) : division(field, unit));
             html_.add("</tr>");

@@ -80,7 +80,7 @@ private:
         typed(Field::end_space);
         asked(PlanField::least_share, "%", number_in(PlanAsked{}.least_share, UnitId::percent));
         asked(PlanField::most_share, "%", number_in(PlanAsked{}.most_share, UnitId::percent));
-        asked(PlanField::mouth_space, info(UnitId::millilitre).symbol, number_in(0, UnitId::none));
+        asked(PlanField::mouth_space, info(app_.language().named(UnitId::millilitre)).symbol, number_in(0, UnitId::none));
         choice(Field::liquid_stands);
         const std::string& stands = sheet_.bench.at(Field::liquid_stands).text;
         if (stands != "level") typed(Field::level_difference);

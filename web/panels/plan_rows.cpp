@@ -115,7 +115,7 @@ void PlanRows::typed(Field of, std::string blank) {
     field(key, field_name(of), box, about, blank);
     Ui::Choice units;
     for (const UnitId unit : units_of(info(of).measure)) units.options.emplace_back(info(unit).key, info(unit).symbol);
-    units.chosen = info(reading.unit).key;
+    units.chosen = info(app_.unit_of(entry, reading.unit, reading.number.unit != UnitId::none)).key;
     units.framed = false;
     units.ink = Ink::soft;
     units.name = app_.say(Message{"bench.unit_of"}.field("reading", name_of(of)));

@@ -43,10 +43,10 @@ std::string common_words(const App& app) {
         const auto field = static_cast<Field>(i);
         const Entry* entry = shared(desk, field);
         if (entry == nullptr) continue;
-        const UnitId unit = entry->unit != UnitId::none ? entry->unit : info(field).usual_unit;
+        const UnitId unit = app.unit_of(*entry, field);
         words.push_back(app.say(Message{"print.pair"}
                                     .text("name", app.say("field." + std::string(name_of(field))))
-                                    .text("value", app.language().with_unit(entry->text, unit))));
+                                    .text("value", Language::as_typed(entry->text, unit))));
     }
     return app.language().list(words);
 }

@@ -126,7 +126,7 @@ private:
             Flow flow(margin_ + 8, y_, width_ - 16, row_ + 6, 20);
             for (const Field field : desk_.fields) {
                 const Entry& entry = entry_for(group.record, run, field);
-                const UnitId unit = entry.unit != UnitId::none ? entry.unit : info(field).usual_unit;
+                const UnitId unit = app_.unit_of(entry, field);
                 labelled(flow, of_run + '.' + std::string(name_of(field)),
                          app_.say("field." + std::string(name_of(field))), entry.text, field_width, true,
                          std::string(info(unit).symbol));

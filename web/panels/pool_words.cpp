@@ -82,12 +82,9 @@ std::vector<std::vector<std::string>> pool_table(const App& app) {
     std::vector<std::vector<std::string>> table;
     std::vector<UnitId> units;
     table.push_back({app.say("marking.group"), app.say("marking.run")});
-    const auto unit_in = [](const Entry& entry, Field field) {
-        return entry.unit != UnitId::none ? entry.unit : info(field).usual_unit;
-    };
     for (const Field field : desk.fields) {
         const UnitId unit =
-            desk.groups.empty() ? info(field).usual_unit : unit_in(entry_for(desk.groups[0].record, 0, field), field);
+            app.unit_of(desk.groups.empty() ? Entry{} : entry_for(desk.groups[0].record, 0, field), field);
         units.push_back(unit);
         table[0].push_back(app.say(Message{"print.noted"}
                                        .text("words", app.say("field." + std::string(name_of(field))))
@@ -100,9 +97,9 @@ std::vector<std::vector<std::string>> pool_table(const App& app) {
             std::vector<std::string> cells{group.name, std::to_string(run + 1)};
             for (std::size_t i = 0; i < desk.fields.size(); ++i) {
                 const Entry& entry = entry_for(group.record, run, desk.fields[i]);
-                const UnitId unit = unit_in(entry, desk.fields[i]);
+                const UnitId unit = app.unit_of(entry, desk.fields[i]);
                 cells.push_back(unit == units[i] || entry.text.empty() ? entry.text
-                                                                       : app.language().with_unit(entry.text, unit));
+                                                                       : Language::as_typed(entry.text, unit));
             }
             const std::string& own = group.record.runs[run].left_out;
             const bool no_reason = group.left_out && group.reason.empty();

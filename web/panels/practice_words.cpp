@@ -37,7 +37,7 @@ std::string typed_words(const App& app, Field field) {
     const std::string& text = app.entry(field).text;
     // A unit that was typed stands there already.
     const bool number_alone = reading.there && reading.number.unit == UnitId::none;
-    return number_alone ? app.language().with_unit(text, reading.unit) : text;
+    return number_alone ? Language::as_typed(text, app.unit_of(app.entry(field), reading.unit)) : text;
 }
 
 }  // namespace overwater

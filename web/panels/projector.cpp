@@ -157,7 +157,8 @@ private:
         about.size = px(24);
         const Rect box = flow.next(px(170));
         ui_.field(key_of_control(field), {box.x, box.y, box.w, tall}, about);
-        const UnitId unit = app_.assessment().readings[field].unit;
+        const Reading& reading = app_.assessment().readings[field];
+        const UnitId unit = app_.unit_of(app_.entry(field), reading.unit, reading.number.unit != UnitId::none);
         const std::string symbol(info(unit).symbol);
         const float symbol_width = ui_.text_width(symbol, words) + 4;
         const Rect sign = flow.next(symbol_width);

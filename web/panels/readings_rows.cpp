@@ -97,12 +97,13 @@ void ReadingsRows::unit(Field field, Rect box) {
         units.options.emplace_back(info(unit).key, info(unit).symbol);
     }
     if (field == Field::end_space) units.options.emplace_back(info(UnitId::gram).key, info(UnitId::gram).symbol);
-    units.chosen = info(reading.unit).key;
+    const UnitId read = app_.unit_of(app_.entry(field), reading.unit, reading.number.unit != UnitId::none);
+    units.chosen = info(read).key;
     units.framed = false;
     units.ink = Ink::soft;
     units.name = app_.say(Message{"bench.unit_of"}.field("reading", name_of(field)));
     // The mark stands right behind the unit; the unit itself stands still.
-    const float wide = std::min(unit_width_ - 8, ui_.text_width(info(reading.unit).symbol, Type{}) + 24);
+    const float wide = std::min(unit_width_ - 8, ui_.text_width(info(read).symbol, Type{}) + 24);
     const float least = ui_.touch() ? 44.0f : 36.0f;
     ui_.select(key_of_control(field, ControlPart::unit), {box.right() + 8, box.y, std::max(wide, least), field_height_},
                units);
