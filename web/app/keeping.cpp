@@ -152,6 +152,7 @@ void App::finish() {
     finish_asked_ = false;
     deleted_.reset();
     pool_ = {};
+    equations_ = {};
     sets_.clear();
     set_name_.clear();
     theme_choice_ = "system";
