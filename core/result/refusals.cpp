@@ -12,25 +12,6 @@ namespace {
 
 using Weight = Check::Weight;
 
-/// The key of the sentence for a text that is no number.
-std::string_view key_of_text(Problem problem) {
-    switch (problem) {
-        case Problem::no_digits: return "text.no_digits";
-        case Problem::sign_alone: return "text.sign_alone";
-        case Problem::two_decimal_signs: return "text.two_decimal_signs";
-        case Problem::unknown_unit: return "text.unknown_unit";
-        case Problem::wrong_kind_of_unit: return "text.wrong_kind_of_unit";
-        case Problem::too_large: return "text.too_large";
-        case Problem::too_small: return "text.too_small";
-        case Problem::too_long: return "text.too_long";
-        case Problem::missing_plus_minus: return "text.missing_plus_minus";
-        case Problem::stray_character:
-        case Problem::none:
-        case Problem::count: break;
-    }
-    return "text.stray_character";
-}
-
 /// A reading shown as it was typed: its own unit and its own decimals.
 Message with_reading(std::string_view key, const Reading& reading) {
     Message message{key};
@@ -105,6 +86,24 @@ private:
 };
 
 }  // namespace
+
+std::string_view key_of_text(Problem problem) {
+    switch (problem) {
+        case Problem::no_digits: return "text.no_digits";
+        case Problem::sign_alone: return "text.sign_alone";
+        case Problem::two_decimal_signs: return "text.two_decimal_signs";
+        case Problem::unknown_unit: return "text.unknown_unit";
+        case Problem::wrong_kind_of_unit: return "text.wrong_kind_of_unit";
+        case Problem::too_large: return "text.too_large";
+        case Problem::too_small: return "text.too_small";
+        case Problem::too_long: return "text.too_long";
+        case Problem::missing_plus_minus: return "text.missing_plus_minus";
+        case Problem::stray_character:
+        case Problem::none:
+        case Problem::count: break;
+    }
+    return "text.stray_character";
+}
 
 std::vector<Check> refusals(const Readings& readings) { return Refusals(readings).list(); }
 

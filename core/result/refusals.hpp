@@ -10,4 +10,7 @@ namespace overwater {
 /// masses that are not above zero, and the like.
 std::vector<Check> refusals(const Readings& readings);
 
+/// The key of the sentence for a text that is no number.
+std::string_view key_of_text(Problem problem);
+
 }  // namespace overwater

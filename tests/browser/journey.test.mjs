@@ -4,7 +4,7 @@ import { mkdirSync } from 'node:fs';
 import { describe, it } from 'node:test';
 import { fileURLToPath } from 'node:url';
 import { field, frames, still } from './harness.mjs';
-import { enterRecordA, violations, withCleanPage } from './people.mjs';
+import { enterRecordA, pressAt, tabTo, violations, withCleanPage } from './people.mjs';
 
 const headline = (tab) => tab.locator('[data-key="result.headline"]').textContent();
 
@@ -45,7 +45,7 @@ describe('a whole run', { concurrency: false }, () => {
         phone: { size: { width: 390, height: 844 }, touch: true, ratio: 2 }, zoomed: { size: { width: 683, height: 310 } },
     })) {
         it(`has no barrier that axe finds, ${name}`, () => withCleanPage({ kind: 'served', ...options }, async ({ tab }) => {
-            for (const page of [null, 'Working', 'How sure', 'The gap', 'Cautions', 'Conventions', 'Records', 'Projector']) {
+            for (const page of [null, 'Working', 'How sure', 'The gap', 'Cautions', 'Conventions', 'Records', 'Equations', 'Projector']) {
                 if (page) {
                     await tab.getByRole('button', { name: page === 'Records' ? /^Records/ : page, exact: page !== 'Records' }).first().click();
                 }
@@ -56,6 +56,26 @@ describe('a whole run', { concurrency: false }, () => {
             assert.notDeepEqual(await violations(tab), [], 'a planted barrier is found');
         }));
     }
+
+    it('balances an equation typed by keyboard, and tells what limits', () => withCleanPage({ kind: 'served' }, async ({ tab }) => {
+        await pressAt(tab, 'Equations');
+        await tabTo(tab, 'Formula or equation');
+        await tab.keyboard.type('CaCO3 + HCl -> CaCl2 + H2O + CO2');
+        await still(tab);
+        const math = tab.locator('math[data-key="equations.set.0"]');
+        assert.equal(await math.textContent(), 'CaCO₃+2HCl→CaCl₂+H₂O+CO₂↑');  // every textbook
+        await tabTo(tab, 'CaCO₃');
+        await tab.keyboard.type('2.50');
+        await tabTo(tab, 'HCl');
+        await tab.keyboard.type('1.00');
+        await still(tab);
+        // 0.0274 mol of acid are less than twice 0.0250 mol (python3-periodictable 1.6.0).
+        assert.equal(await tab.locator('[data-key="equations.limits"]').textContent(), 'HCl limits: it is used up first.');
+        assert.deepEqual(await violations(tab), []);
+        await tab.keyboard.press('Control+z');
+        await still(tab);
+        assert.equal(await field(tab, 'Mass or amount of HCl').inputValue(), '');
+    }));
 
     it('fits a laptop without scrolling, and is the picture of the README', () => withCleanPage({ kind: 'served' }, async ({ tab }) => {
         const [content, room] = await tab.evaluate(() => [document.documentElement.scrollHeight, innerHeight]);

@@ -239,6 +239,27 @@ inline constexpr State states[] = {
          desk.choose("plan.bench.metal", "lithium");
          desk.choose("plan.bench.acid", "sulfuric");
      }},
+    {"equations with nothing typed", [](Desk& desk) { desk.press("header.equations"); }},
+    {"an equation with amounts",
+     [](Desk& desk) {
+         desk.press("equations.example.citric");
+         enter(desk, "equations.amount.0", "2.50");
+         enter(desk, "equations.amount.1", "1.00");
+     }},
+    {"a long equation, an amount that is none",
+     [](Desk& desk) {
+         enter(desk, "equations.text", "2KMnO4+10FeSO4+8H2SO4->K2SO4+2MnSO4+5Fe2(SO4)3+8H2O");
+         enter(desk, "equations.amount.2", "a lot");
+     }},
+    {"an equation of several reactions",
+     [](Desk& desk) { enter(desk, "equations.text", "KMnO4 + H2SO4 + H2O2 -> K2SO4 + MnSO4 + H2O + O2"); }},
+    {"a formula that is none",
+     [](Desk& desk) {
+         enter(desk, "equations.text", "CaCO3 + HCL -> CaCl2 + H2O + CO2");
+         desk.blur();
+         desk.settle();
+     }},
+    {"a formula", [](Desk& desk) { enter(desk, "equations.text", "K4[Fe(CN)6]·3H2O"); }},
     {"records with a long name",
      [](Desk& desk) {
          desk.press("header.record");

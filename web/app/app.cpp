@@ -57,6 +57,7 @@ void App::start(bool may_wait) {
     begin_marking();
     begin_pool();
     begin_plan();
+    begin_equations();
     begin_practice(fragment);
 }
 
@@ -235,7 +236,7 @@ void App::typed(const std::string& key, const std::string& text) {
     }
     if (key == "gap.size") return try_size(text);
     if (sheet_typed(key, text) || marking_typed(key, text) || practice_typed(key, text)) return;
-    if (plan_changed(key, text) || pool_typed(key, text)) return;
+    if (plan_changed(key, text) || pool_typed(key, text) || equation_typed(key, text)) return;
     constexpr std::string_view conventions = "conventions.";
     if (key.starts_with(conventions)) {
         type_convention(std::string_view(key).substr(conventions.size()), text);
@@ -253,6 +254,7 @@ void App::chosen(const std::string& key, const std::string& value) {
         return;
     }
     if (sheet_typed(key, value) || practice_chosen(key, value) || plan_changed(key, value)) return;
+    if (equation_typed(key, value)) return;
     if (key == "gap.cause") return try_cause(value);
     if (key == "projector.field") {
         if (const Field field = field_of_control("bench." + value).field; field != Field::count)
@@ -336,11 +338,13 @@ void App::restore(std::optional<Undo::Place> place) {
 
 void App::undo() {
     if (page_ == PageName::pool) return undo_pool();
+    if (page_ == PageName::equations) return equation_step(equations_.done, equations_.undone);
     if (deleted_) return undo_delete();
     restore(undo_.undo(record_));
 }
 void App::redo() {
     if (page_ == PageName::pool) return redo_pool();
+    if (page_ == PageName::equations) return equation_step(equations_.undone, equations_.done);
     restore(undo_.redo(record_));
 }
 

@@ -13,6 +13,7 @@
 #include "core/result/assess.hpp"
 #include "web/app/answers_desk.hpp"
 #include "web/app/certainty.hpp"
+#include "web/app/equations_desk.hpp"
 #include "web/app/language.hpp"
 #include "web/app/marking_desk.hpp"
 #include "web/app/plan_desk.hpp"
@@ -43,11 +44,12 @@ enum class PageName : std::uint8_t {
     marking,
     plan,
     pool,
+    equations,
     count
 };
-inline constexpr std::array<std::string_view, 14> page_names{
+inline constexpr std::array<std::string_view, 15> page_names{
     "bench",     "working",  "how_sure", "gap",     "records", "cautions", "conventions",
-    "projector", "practice", "codes",    "answers", "marking", "plan",     "pool"};
+    "projector", "practice", "codes",    "answers", "marking", "plan",     "pool",    "equations"};
 
 /// The invented record with which a new person begins.
 inline constexpr std::string_view example_id = "example";
@@ -114,8 +116,14 @@ public:
     bool second_part_missing() const { return second_part_ == SecondPart::missing; }
     void ask_for_second_part();
 
-    bool can_undo() const { return page_ == PageName::pool ? !pool_.done.empty() : undo_.can_undo() || deleted_; }
-    bool can_redo() const { return page_ == PageName::pool ? !pool_.undone.empty() : undo_.can_redo(); }
+    bool can_undo() const {
+        if (page_ == PageName::equations) return !equations_.done.empty();
+        return page_ == PageName::pool ? !pool_.done.empty() : undo_.can_undo() || deleted_;
+    }
+    bool can_redo() const {
+        if (page_ == PageName::equations) return !equations_.undone.empty();
+        return page_ == PageName::pool ? !pool_.undone.empty() : undo_.can_redo();
+    }
     std::string_view theme_choice() const { return theme_choice_; }
     /// Key of the sentence about keeping: kept, not yet typed, refused.
     std::string_view keeping() const { return keeping_; }
@@ -262,6 +270,13 @@ public:
     void begin_planned_run();
     void print_cards();
 
+    // Formulas and equations (equations.cpp)
+    const EquationsDesk& equations_desk() const { return equations_; }
+    /// The reactants whose fields are drawn in this frame, in their order.
+    void set_reactants(std::vector<std::string> formulas) { equations_.reactants = std::move(formulas); }
+    /// Another formula or equation; `another`: what was typed beside the one before goes with it.
+    void put_equation(const std::string& text, bool another);
+
     // A class's runs together (pool.cpp)
     const PoolDesk& pool_desk() const { return pool_; }
     /// Reads the pasted table again, in place of what it gave before.
@@ -335,6 +350,12 @@ private:
     /// A text, a choice or a unit of the plan. False where the key is of none.
     bool plan_changed(const std::string& key, const std::string& text);
     bool follow_plan_link(const std::string& fragment);
+    void begin_equations();
+    void before_equation_step(const std::string& key);
+    void keep_equations();
+    /// A text or a choice of the page of equations. False where the key is of none.
+    bool equation_typed(const std::string& key, const std::string& text);
+    void equation_step(std::vector<EquationsDesk::Texts>& from, std::vector<EquationsDesk::Texts>& to);
     /// Names a record that was made just now, keeps it and goes to its bench.
     void begin_record(Record fresh);
     void focus_mass();
@@ -481,6 +502,7 @@ private:
     AnswersDesk answers_desk_;
     MarkingDesk marking_;
     PlanDesk plan_;
+    EquationsDesk equations_;
     PoolDesk pool_;
     std::optional<PracticeRun> practice_;
     PracticeDesk practice_desk_;

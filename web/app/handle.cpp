@@ -38,6 +38,7 @@ bool App::handle(const Event& event) {
     case Kind::blur:
         interaction_.focused.clear();
         undo_.leave();
+        equations_.open_step.clear();
         break;
     case Kind::undo: undo(); return true;
     case Kind::redo: redo(); return true;

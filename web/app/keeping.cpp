@@ -156,6 +156,7 @@ void App::finish() {
     open_course_ = no_course;
     course_name_.clear();
     offered_.reset();
+    equations_ = {};
     theme_choice_ = "system";
     open_example();
     tell(say("records.finished"));

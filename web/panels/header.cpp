@@ -11,8 +11,11 @@ namespace overwater {
 namespace {
 
 constexpr float wide_header = 1000;
-constexpr float roomy_header = 1440;  ///< from here on every name has its usual room at both sides
 constexpr float wide_gap = 4;
+/// Around a name, both sides together.
+constexpr float most_air = 22;
+constexpr float usual_air = 11;
+constexpr float least_air = 6;
 
 struct Press {
     std::string_view key;
@@ -22,7 +25,8 @@ struct Press {
 constexpr Press left_pages[] = {
     {"header.bench", "page.bench", PageName::bench},          {"header.working", "page.working", PageName::working},
     {"header.how_sure", "page.how_sure", PageName::how_sure}, {"header.gap", "page.gap", PageName::gap},
-    {"header.answers", "page.answers", PageName::answers},    {"header.practice", "page.practice", PageName::practice}};
+    {"header.answers", "page.answers", PageName::answers},    {"header.practice", "page.practice", PageName::practice},
+    {"header.equations", "page.equations", PageName::equations}};
 constexpr Press right_pages[] = {{"header.class", "page.class", PageName::pool},
                                  {"header.cautions", "page.cautions", PageName::cautions},
                                  {"header.conventions", "page.conventions", PageName::conventions},
@@ -47,6 +51,7 @@ public:
         const float margin = page_margin(ui_);
         const bool wide = ui_.width() >= wide_header;
         const float pad = wide ? 8.5f : 5;
+        if (wide) settle_air(margin);
         // The background needs the height, which is known only when everything has its place: rows are counted first.
         const float bottom = place(margin, pad, wide, false);
         ui_.fill({0, 0, ui_.width(), bottom}, Ink::card);
@@ -58,6 +63,28 @@ public:
     }
 
 private:
+    /// Names have their usual room; they come closer together where that makes one row of the header.
+    void settle_air(float margin) {
+        air_ = 0;
+        drawing_ = false;
+        float names = 0;
+        Flow flow(0, 0, 1e6f, row_, wide_gap);
+        brand(flow);
+        record(flow);
+        rescue(flow);
+        const auto add = [&](std::string_view words) {
+            flow.next(width_of(words));
+            ++names;
+        };
+        for (const Press& press : left_pages) add(press.words);
+        for (const Press& press : right_pages) add(press.words);
+        add("header.undo");
+        add("header.redo");
+        const float used = flow.next(0).x + wide_gap + language_tag_width(app_, ui_);
+        const float air = std::floor((ui_.width() - 2 * margin - used) / names);
+        air_ = air >= most_air ? most_air : air >= usual_air || air < least_air ? usual_air : air;
+    }
+
     float place(float margin, float pad, bool wide, bool draw) {
         drawing_ = draw;
         Flow flow(margin, pad, ui_.width() - 2 * margin, row_, wide ? wide_gap : 2.0f);
@@ -86,8 +113,7 @@ private:
     }
 
     float width_of(std::string_view key) const {
-        return std::ceil(ui_.text_width(app_.say(key), Type{Face::semibold, 16, Ink::text})) +
-               (ui_.width() < roomy_header ? 11 : 22);
+        return std::ceil(ui_.text_width(app_.say(key), Type{Face::semibold, 16, Ink::text})) + air_;
     }
 
     void brand(Flow& flow) {
@@ -177,6 +203,7 @@ private:
     App& app_;
     Ui& ui_;
     float row_;
+    float air_ = usual_air;
     bool drawing_ = false;
 };
 

@@ -25,6 +25,7 @@ float draw_page(App& app, Ui& ui) {
         case PageName::marking: draw_marking_page(app, ui, top); break;
         case PageName::plan: draw_plan_page(app, ui, top); break;
         case PageName::pool: draw_pool_page(app, ui, top); break;
+        case PageName::equations: draw_equations_page(app, ui, top); break;
         case PageName::projector: draw_withheld_page(app, ui, top); break;
         case PageName::bench:
         case PageName::count: return draw_bench(app, ui, top);

@@ -63,6 +63,8 @@ void draw_marking_page(App& app, Ui& ui, float top);
 void draw_plan_page(App& app, Ui& ui, float top);
 /// A class's runs together.
 void draw_pool_page(App& app, Ui& ui, float top);
+/// A formula or an equation as typed: what it weighs, whether it balances, which amounts react.
+void draw_equations_page(App& app, Ui& ui, float top);
 /// What belongs to a class, side by side at the top of each of its pages; returns the height taken.
 float draw_class_pages(App& app, Ui& ui, float top);
 /// The instrument of the reading at hand, `height` px tall with what enlarges it, less where it shows digits; returns the

@@ -111,6 +111,7 @@ SpeechWords speech_words(const App& app) {
     words.close = app.say("speech.close");
     words.symbols.emplace_back("ρ", app.say("speech.rho"));
     words.symbols.emplace_back("°", app.say("speech.standard"));
+    words.symbols.emplace_back("→", app.say("speech.gives"));
     return words;
 }
 
