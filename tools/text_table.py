@@ -90,6 +90,9 @@ extern const std::string_view {name};
     write_file(folder / f"{name}.cpp", f"""// Written by tools/text_table.py from {source.name}.
 #include "generated/{name}.hpp"
 
+// Longer than every compiler has to take; both of ours do.
+#pragma GCC diagnostic ignored "-Woverlength-strings"
+
 namespace overwater {{
 
 {view("text_keys", keys)}

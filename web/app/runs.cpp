@@ -41,7 +41,7 @@ std::string App::run_result(std::size_t run) const {
 
 std::string App::mean_words() const {
     const Output output = sought();
-    const UnitId unit = unit_of(output);
+    const UnitId unit = overwater::unit_of(output);
     double sum = 0;
     double low = 0;
     double high = 0;

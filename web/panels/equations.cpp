@@ -13,6 +13,7 @@
 #include "web/panels/equations_words.hpp"
 #include "web/panels/page_column.hpp"
 #include "web/panels/remark.hpp"
+#include "web/panels/second_part.hpp"
 #include "web/panels/wording.hpp"
 
 namespace overwater {
@@ -252,6 +253,6 @@ private:
 
 }  // namespace
 
-void draw_equations_page(App& app, Ui& ui, float top) { EquationsPage(app, ui, top).draw(); }
+void second_part::draw_equations_page(SecondPartThere, App& app, Ui& ui, float top) { EquationsPage(app, ui, top).draw(); }
 
 }  // namespace overwater

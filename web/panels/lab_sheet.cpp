@@ -41,11 +41,16 @@ public:
         html_.add("</p>");
         print_cautions(app_, html_);
         section("bench.readings");
-        const bool tube = !blank_ && app_.assessment().readings.closed_end != ClosedEnd::unknown && app_.practice() == nullptr;
-        if (tube) html_.add("<section>"); // table and tube side by side
+        const bool drawn = !blank_ && app_.assessment().measured.setup.closed_end != ClosedEnd::unknown;
+        const bool other = app_.assessment().readings.apparatus != Apparatus::tube_over_water;
+        std::optional<Picture> vessel;
+        if ((drawn || (other && !blank_)) && app_.practice() == nullptr) {
+            vessel = bench_picture(app_, tube_width, tube_height, measure_);
+        }
+        if (vessel) html_.add("<section>"); // table and tube side by side
         readings();
-        if (tube) {
-            html_.add(to_markup(svg_of(tube_picture(app_, tube_width, tube_height, measure_), theme(ThemeName::light))));
+        if (vessel) {
+            html_.add(to_markup(svg_of(*vessel, theme(ThemeName::light))));
             html_.add("</section>");
         }
         if (!blank_) {

@@ -1,9 +1,11 @@
 #pragma once
 
+#include <optional>
 #include <span>
 #include <vector>
 
 #include "core/result/outcome.hpp"
+#include "web/draw/tube.hpp"
 #include "web/ui/ui.hpp"
 
 namespace overwater {
@@ -63,8 +65,6 @@ void draw_marking_page(App& app, Ui& ui, float top);
 void draw_plan_page(App& app, Ui& ui, float top);
 /// A class's runs together.
 void draw_pool_page(App& app, Ui& ui, float top);
-/// A formula or an equation as typed: what it weighs, whether it balances, which amounts react.
-void draw_equations_page(App& app, Ui& ui, float top);
 /// What belongs to a class, side by side at the top of each of its pages; returns the height taken.
 float draw_class_pages(App& app, Ui& ui, float top);
 /// The instrument of the reading at hand, `height` px tall with what enlarges it, less where it shows digits; returns the
@@ -79,7 +79,10 @@ std::vector<Output> projector_steps(const App& app);
 /// Every step of the working, in its order, whether this run asks for it or not.
 std::span<const Output> all_working_steps();
 /// The tube of the run at hand, to scale, with what was read.
-Picture tube_picture(const App& app, float width, float height, const TextMeasure& measure);
+/// Nothing while the drawing of another vessel is not there yet.
+std::optional<Picture> bench_picture(App& app, float width, float height, const TextMeasure& measure);
+TubeView tube_view(const App& app);
+TubeLabels tube_labels(const App& app);
 /// Keys of the cautions in the order in which a run needs them; each has `.head` and `.text`.
 std::span<const std::string_view> caution_keys();
 

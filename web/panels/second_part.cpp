@@ -28,7 +28,10 @@ public:
 }  // namespace
 
 void draw_page_of_second_part(App& app, Ui& ui, float top) {
-    if (const auto there = app.second_part()) return second_part::draw_codes_page(*there, app, ui, top);
+    if (const auto there = app.second_part()) {
+        return app.page() == PageName::equations ? second_part::draw_equations_page(*there, app, ui, top)
+                                                 : second_part::draw_codes_page(*there, app, ui, top);
+    }
     PageToCome(app, ui, top).draw();
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "web/app/second_part.hpp"
+#include "web/draw/picture.hpp"
 
 namespace overwater {
 
@@ -14,6 +15,10 @@ namespace second_part {
 
 /// Codes of practice runs for a class, and their key.
 void draw_codes_page(SecondPartThere, App& app, Ui& ui, float top);
+/// Formulas and equations as typed: set, weighed, balanced, with amounts.
+void draw_equations_page(SecondPartThere, App& app, Ui& ui, float top);
+/// The vessel of the run at hand, which is not the tube over water.
+Picture vessel_picture(SecondPartThere, const App& app, float width, float height, const TextMeasure& measure);
 
 }  // namespace second_part
 

@@ -6,6 +6,7 @@
 #include "web/app/control_key.hpp"
 #include "web/draw/tube.hpp"
 #include "web/panels/panels.hpp"
+#include "web/panels/second_part.hpp"
 #include "web/panels/wording.hpp"
 
 namespace overwater {
@@ -15,7 +16,28 @@ namespace {
 constexpr Type small{Face::regular, 14, Ink::soft};
 constexpr Type smallest{Face::regular, 13, Ink::soft};
 
-TubeView view_of(const App& app) {
+std::string hint_key(Field field) {
+    return "hint." + (field == Field::count ? std::string("start") : std::string(name_of(field)));
+}
+
+void draw_hint(App& app, Ui& ui, Rect area) {
+    const std::string hint = hint_key(app.attended());
+    if (Language::knows(hint)) ui.text("bench.hint", {area.x, area.y, area.w, 0}, app.say(hint), small);
+}
+
+/// What the longest hint needs, so that nothing moves when another reading is attended to.
+float height_of_hints(App& app, Ui& ui, float width) {
+    std::size_t most = 0;
+    for (std::size_t i = 0; i <= field_count; ++i) {
+        const std::string hint = hint_key(static_cast<Field>(i));
+        if (Language::knows(hint)) most = std::max(most, ui.lines(app.say(hint), small, width).size());
+    }
+    return Ui::line_height(small) * static_cast<float>(most);
+}
+
+}  // namespace
+
+TubeView tube_view(const App& app) {
     const Readings& readings = app.assessment().readings;
     TubeView view;
     view.direction_known = readings.closed_end != ClosedEnd::unknown;
@@ -40,7 +62,7 @@ TubeView view_of(const App& app) {
     return view;
 }
 
-TubeLabels labels_of(const App& app) {
+TubeLabels tube_labels(const App& app) {
     const Readings& readings = app.assessment().readings;
     const DecimalSign sign = app.language().decimal_sign();
     const auto typed = [&](Field f) {
@@ -78,29 +100,12 @@ TubeLabels labels_of(const App& app) {
     return labels;
 }
 
-std::string hint_key(Field field) {
-    return "hint." + (field == Field::count ? std::string("start") : std::string(name_of(field)));
-}
-
-void draw_hint(App& app, Ui& ui, Rect area) {
-    const std::string hint = hint_key(app.attended());
-    if (Language::knows(hint)) ui.text("bench.hint", {area.x, area.y, area.w, 0}, app.say(hint), small);
-}
-
-/// What the longest hint needs, so that nothing moves when another reading is attended to.
-float height_of_hints(App& app, Ui& ui, float width) {
-    std::size_t most = 0;
-    for (std::size_t i = 0; i <= field_count; ++i) {
-        const std::string hint = hint_key(static_cast<Field>(i));
-        if (Language::knows(hint)) most = std::max(most, ui.lines(app.say(hint), small, width).size());
+std::optional<Picture> bench_picture(App& app, float width, float height, const TextMeasure& measure) {
+    if (app.assessment().readings.apparatus == Apparatus::tube_over_water) {
+        return draw_tube(tube_view(app), tube_labels(app), width, height, measure);
     }
-    return Ui::line_height(small) * static_cast<float>(most);
-}
-
-}  // namespace
-
-Picture tube_picture(const App& app, float width, float height, const TextMeasure& measure) {
-    return draw_tube(view_of(app), labels_of(app), width, height, measure);
+    const auto there = app.second_part();
+    return there ? std::optional(second_part::vessel_picture(*there, app, width, height, measure)) : std::nullopt;
 }
 
 float draw_short_cautions(App& app, Ui& ui, Rect area) {
@@ -151,7 +156,8 @@ float draw_closed_end_question(App& app, Ui& ui, Rect area) {
 float draw_tube_column(App& app, Ui& ui, Rect area, float picture_height, bool with_hint) {
     float y = area.y;
     ui.open("bench.tube", Role::region, {area.x, area.y, area.w, 0}, app.say("bench.tube"));
-    const bool question = app.assessment().readings.closed_end == ClosedEnd::unknown;
+    const Setup& setup = app.assessment().measured.setup;
+    const bool question = has_column(setup) && setup.closed_end == ClosedEnd::unknown;
     // What stands below the tube: the hint for the reading at hand, and the cautions.
     const std::string caution = app.say("cautions.short");
     const float cautions =
@@ -163,8 +169,11 @@ float draw_tube_column(App& app, Ui& ui, Rect area, float picture_height, bool w
     } else if (question) {
         y += draw_closed_end_question(app, ui, {area.x, y, area.w, 0}) + 8;
     } else {
-        const Picture picture = tube_picture(app, area.w, tall, ui.measure());
-        ui.picture("tube.picture", {area.x, y}, picture);
+        if (const auto picture = bench_picture(app, area.w, tall, ui.measure())) {
+            ui.picture("tube.picture", {area.x, y}, *picture);
+        } else if (app.second_part_missing()) {
+            ui.text("tube.missing", {area.x, y + 8, area.w, 0}, app.say("part.no_picture"), small);
+        }
         y += tall + 8;
     }
     if (with_hint) draw_hint(app, ui, {area.x, y, area.w, 0});
