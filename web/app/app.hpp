@@ -103,6 +103,8 @@ public:
     /// It was asked for and could not be loaded.
     bool second_part_missing() const { return second_part_ == SecondPart::missing; }
     void ask_for_second_part();
+    /// Its keys and English sentences, which stand in itself.
+    void learn_second_part(std::string_view keys, std::string_view english) { language_.learn_more(keys, english); }
 
     bool can_undo() const { return page_ == PageName::pool ? !pool_.done.empty() : undo_.can_undo() || deleted_; }
     bool can_redo() const { return page_ == PageName::pool ? !pool_.undone.empty() : undo_.can_redo(); }

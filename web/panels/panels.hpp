@@ -53,6 +53,8 @@ void draw_cautions_page(App& app, Ui& ui, float top);
 void draw_conventions_page(App& app, Ui& ui, float top);
 /// Starts a practice run, and after its release compares what was read with what is true.
 void draw_practice_page(App& app, Ui& ui, float top);
+/// Codes of practice runs for a class, and their key. Behind the gate.
+void draw_codes_page(App& app, Ui& ui, float top);
 /// The student's own answers to each step, and what is said of them.
 void draw_answers_page(App& app, Ui& ui, float top);
 /// A class's sheets, marked by the teacher's rules.
