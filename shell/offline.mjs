@@ -16,6 +16,8 @@ export async function keepOffline(send) {
         };
         tell();
         registration.addEventListener('updatefound', () => registration.installing?.addEventListener('statechange', tell));
+        // Who comes again will want all of it, with or without a network; a first visit loads the less.
+        if (navigator.serviceWorker.controller) keepBrought('more.wasm');
     } catch {
         // Refused (a private window, a school's policy): the page works, only not without a network.
     }

@@ -6,6 +6,9 @@ Usage: text_table.py ENGLISH.json FOLDER               writes text_en.hpp and te
        text_table.py ENGLISH.json FOLDER en-x-pseudo    the same of English with accents and 40 % longer, which shows what
                                                         would be cut off in another language
 
+Sentences that only the second part of the page's program says (web/panels/second_part.hpp) stand behind the others, in other
+languages too; the English ones go into that part.
+
 A key given twice, a value of another shape, or keys other than the English ones stop the build. The first line of a .txt is
 a hash of the keys and of all that follows, so that a text for other keys, or a damaged one, is known (web/app/language.cpp).
 """
@@ -16,6 +19,15 @@ import sys
 
 sys.path.insert(0, str(pathlib.Path(__file__).parent))
 from cpp_literal import literal, write_file  # noqa: E402
+
+
+# What the keys of the second part begin with, and those of them that may be said on other pages too.
+SECOND_PART = ("codes.", "key.", "equations.", "marking.", "pattern.", "plan.", "pool.", "suspects.")
+ANYWHERE = ("plan.link", "pool.came_again", "pool.record_name")
+
+
+def of_second_part(key):
+    return key.startswith(SECOND_PART) and not key.startswith(ANYWHERE)
 
 
 # Letters with accents for plain ones: the text stays legible and shows which glyphs are missing.
@@ -66,17 +78,21 @@ def fingerprint(*texts):
     return f"{value:08x}"
 
 
-def view(name, parts):
+def view(name, parts, attribute=""):
     """A std::string_view of the parts, a line each."""
     lines = ['    ""'] + [f"    {literal(part + chr(10))}" for part in parts]
     size = sum(len(part.encode()) + 1 for part in parts)
-    return f"constexpr std::string_view {name}{{\n" + "\n".join(lines) + f",\n    {size}}};\n"
+    letters = f"{attribute}constexpr char letters_of_{name}[] =\n" + "\n".join(lines) + ";\n"
+    return f"{letters}{attribute}constexpr std::string_view {name}{{letters_of_{name}, {size}}};\n"
 
 
 def write_english(source, folder, keys, table):
     name = f"text_{source.stem}"
+    first, second = ([k for k in keys if of_second_part(k) == wanted] for wanted in (False, True))
+    constant = "OVERWATER_SECOND_PART_CONSTANT "
     write_file(folder / f"{name}.hpp", f"""// Written by tools/text_table.py from {source.name}.
 #pragma once
+#include <cstdint>
 #include <string_view>
 
 namespace overwater {{
@@ -84,19 +100,28 @@ namespace overwater {{
 /// Keys and sentences as core/quantity/catalogue.hpp takes them.
 extern const std::string_view text_keys;
 extern const std::string_view {name};
+/// Those that the page's second part alone says.
+extern const std::string_view second_part_keys;
+extern const std::string_view second_part_{source.stem};
+/// Of all keys: what the hash of a text for these keys goes on from.
+inline constexpr std::uint32_t text_keys_fingerprint = 0x{fingerprint(*(k + chr(10) for k in keys))};
 
 }} // namespace overwater
 """)
     write_file(folder / f"{name}.cpp", f"""// Written by tools/text_table.py from {source.name}.
 #include "generated/{name}.hpp"
 
+#include "core/quantity/second_part_constants.hpp"
+
 // Longer than every compiler has to take; both of ours do.
 #pragma GCC diagnostic ignored "-Woverlength-strings"
 
 namespace overwater {{
 
-{view("text_keys", keys)}
-{view(name, [forms(k, table[k]) for k in keys])}
+{view("text_keys", first)}
+{view(name, [forms(k, table[k]) for k in first])}
+{view("second_part_keys", second, constant)}
+{view(f"second_part_{source.stem}", [forms(k, table[k]) for k in second], constant)}
 }} // namespace overwater
 """)
 
@@ -109,7 +134,8 @@ def write_other(name, folder, keys, table):
 def main(source, folder, other=None):
     source, folder = pathlib.Path(source), pathlib.Path(folder)
     english = table_in(source)
-    keys = sorted(english, key=lambda k: k.encode())  # bytes, not characters, as the program searches
+    # Bytes, not characters, as the program searches.
+    keys = sorted(english, key=lambda k: (of_second_part(k), k.encode()))
     if other is None:
         return write_english(source, folder, keys, english)
     if other == "en-x-pseudo":

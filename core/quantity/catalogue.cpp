@@ -7,23 +7,32 @@ namespace {
 
 constexpr char between_forms = '\t';
 
-std::vector<std::string_view> parts_of(std::string_view text) {
-    std::vector<std::string_view> parts;
+void take_apart(std::string_view text, std::vector<std::string_view>& parts) {
     while (!text.empty()) {
         const std::size_t end = text.find('\n');
         parts.push_back(text.substr(0, end));
         text.remove_prefix(end + 1);
     }
-    return parts;
 }
 
 } // namespace
 
-Catalogue::Catalogue(std::string_view keys, std::string_view sentences)
-    : keys_(parts_of(keys)), sentences_(parts_of(sentences)) {}
+Catalogue::Catalogue(std::string_view keys, std::string_view sentences) {
+    take_apart(keys, keys_);
+    take_apart(sentences, sentences_);
+    first_ = keys_.size();
+}
+
+void Catalogue::add(std::string_view keys, std::string_view sentences) {
+    if (keys_.size() > first_) return;
+    take_apart(keys, keys_);
+    take_apart(sentences, sentences_);
+}
 
 std::size_t Catalogue::place_of(std::string_view key) const {
-    const auto place = std::lower_bound(keys_.begin(), keys_.end(), key);
+    const auto middle = keys_.begin() + static_cast<std::ptrdiff_t>(first_);
+    auto place = std::lower_bound(keys_.begin(), middle, key);
+    if (place == middle || *place != key) place = std::lower_bound(middle, keys_.end(), key);
     if (place == keys_.end() || *place != key) return keys_.size();
     return static_cast<std::size_t>(place - keys_.begin());
 }

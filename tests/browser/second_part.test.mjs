@@ -9,7 +9,7 @@ import { serve } from '../../tools/server.mjs';
 import { dist, field, kinds, started, still } from './harness.mjs';
 import { pressAt, violations, withCleanPage, withPage } from './people.mjs';
 
-const english = JSON.parse(readFileSync(new URL('../../assets/text/en.json', import.meta.url), 'utf8'));
+const [english, french] = ['en', 'fr'].map((tag) => JSON.parse(readFileSync(new URL(`../../assets/text/${tag}.json`, import.meta.url), 'utf8')));
 const file = 'more.wasm';
 
 const at = (tab, key) => tab.locator(`[data-key="${key}"]`);
@@ -47,12 +47,17 @@ for (const kind of kinds) {
             assert.equal(await at(tab, 'part.state').count(), 0);
             assert.deepEqual(await violations(tab), []);
             await field(tab, english['codes.students']).fill('3');
-            await still(tab);
+            await at(tab, 'codes.list.4').waitFor({ state: 'detached' });
             assert.equal(await tab.locator('[data-key^="codes.list."][data-key$=".code"]').count(), 3);
+            // Its sentences come with it, and in other languages behind it.
+            assert.equal(await at(tab, 'codes.print').textContent(), english['codes.print']);
+            await at(tab, 'header.language').selectOption('fr');
+            await tab.locator('[data-key="codes.print"]', { hasText: french['codes.print'] }).waitFor({ state: 'attached' });
             // It is where one was, so it comes at once.
             await tab.reload();
             await started(tab);
             await there(tab);
+            assert.equal(await at(tab, 'codes.print').textContent(), french['codes.print']);
         }));
     });
 }

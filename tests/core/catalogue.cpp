@@ -18,6 +18,20 @@ TEST_CASE("a sentence is found by its key, in the form for one thing or for seve
     }
 }
 
+TEST_CASE("keys that are added find the sentences behind the others, once") {
+    Catalogue some("b\nd\n", "Second.\nFourth.\nFirst.\n");
+    REQUIRE(some.whole());
+    CHECK_FALSE(some.knows("a"));
+    some.add("a\nc\n", "Third.\tThirds.\n");
+    REQUIRE(some.whole());
+    some.add("e\n", "Fifth.\n");
+    CHECK(some.sentence("a", false) == "First.");
+    CHECK(some.sentence("b", false) == "Second.");
+    CHECK(some.sentence("c", true) == "Third.");
+    CHECK(some.sentence("d", false) == "Fourth.");
+    for (const char* key : {"", "aa", "bb", "cc", "e"}) CHECK_FALSE(some.knows(key));
+}
+
 TEST_CASE("a catalogue that lacks a sentence is not whole") {
     CHECK_FALSE(Catalogue("a\nb\n", "First.\n").whole());
     CHECK(Catalogue().whole());

@@ -115,6 +115,8 @@ public:
     /// It was asked for and could not be loaded.
     bool second_part_missing() const { return second_part_ == SecondPart::missing; }
     void ask_for_second_part();
+    /// Its keys and English sentences, which stand in itself.
+    void learn_second_part(std::string_view keys, std::string_view english) { language_.learn_more(keys, english); }
 
     bool can_undo() const {
         if (page_ == PageName::equations) return !equations_.done.empty();

@@ -14,13 +14,13 @@ constexpr std::string_view english_tag = "en";
 constexpr std::string_view french_tag = "fr";
 constexpr const char* pseudo_tag = "en-x-pseudo";
 
-const Catalogue& english() {
-    static const Catalogue catalogue(text_keys, text_en);
+Catalogue& english() {
+    static Catalogue catalogue(text_keys, text_en);
     return catalogue;
 }
 
 /// FNV-1a (Fowler, Noll and Vo), as tools/text_table.py has it.
-std::uint32_t fingerprint(std::string_view text, std::uint32_t value = 2166136261U) {
+std::uint32_t fingerprint(std::string_view text, std::uint32_t value) {
     for (const char c : text) value = (value ^ static_cast<unsigned char>(c)) * 16777619U;
     return value;
 }
@@ -61,14 +61,24 @@ const char* language_for(std::string_view wanted) {
 bool Language::learn(std::string_view tag, std::string packed) {
     if (packed.size() <= first_line || packed.back() != '\n') return false;
     const std::string_view body(packed.data() + first_line, packed.size() - first_line);
-    if (stated(packed.data()) != fingerprint(body, fingerprint(text_keys))) return false;
+    if (stated(packed.data()) != fingerprint(body, text_keys_fingerprint)) return false;
     Catalogue catalogue(text_keys, body);
     if (!catalogue.whole()) return false;
+    catalogue.add(more_keys_, {});
     // A long text stays where it is when it is moved, and with it what looks into it.
     Learnt& learnt = learnt_[place_of(tag)];
     learnt.text = std::move(packed);
     learnt.catalogue = std::move(catalogue);
     return true;
+}
+
+void Language::learn_more(std::string_view keys, std::string_view sentences) {
+    if (!more_keys_.empty()) return;
+    more_keys_ = keys;
+    english().add(keys, sentences);
+    for (Learnt& learnt : learnt_) {
+        if (!learnt.text.empty()) learnt.catalogue.add(keys, {});
+    }
 }
 
 bool Language::speak(std::string_view tag) {

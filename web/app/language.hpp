@@ -39,6 +39,9 @@ public:
     /// Takes the text of a language, as tools/text_table.py writes it. False where it was written for other keys or is
     /// damaged: then nothing has changed.
     bool learn(std::string_view tag, std::string packed);
+    /// Takes the keys of the program's second part and their English sentences, which come with it. Texts of other languages
+    /// have theirs already.
+    void learn_more(std::string_view keys, std::string_view sentences);
     /// Says everything in this language from now on. False where its text was not learnt: then nothing has changed.
     bool speak(std::string_view tag);
     const std::string& tag() const { return tag_; }
@@ -80,6 +83,7 @@ private:
         Catalogue catalogue;  ///< looks into the text
     };
     std::array<Learnt, languages> learnt_;
+    std::string_view more_keys_;  ///< of the second part; empty while that is not there
     std::size_t spoken_ = 0;
     std::string tag_ = "en";
     DecimalSign sign_ = DecimalSign::point;

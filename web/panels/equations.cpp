@@ -253,6 +253,6 @@ private:
 
 }  // namespace
 
-void second_part::draw_equations_page(SecondPartThere, App& app, Ui& ui, float top) { EquationsPage(app, ui, top).draw(); }
+void draw_equations_page(App& app, Ui& ui, float top) { EquationsPage(app, ui, top).draw(); }
 
 }  // namespace overwater

@@ -21,11 +21,11 @@ float draw_page(App& app, Ui& ui) {
         case PageName::conventions: draw_conventions_page(app, ui, top); break;
         case PageName::practice: draw_practice_page(app, ui, top); break;
         case PageName::codes:
+        case PageName::marking:
+        case PageName::plan:
+        case PageName::pool:
         case PageName::equations: draw_page_of_second_part(app, ui, top); break;
         case PageName::answers: draw_answers_page(app, ui, top); break;
-        case PageName::marking: draw_marking_page(app, ui, top); break;
-        case PageName::plan: draw_plan_page(app, ui, top); break;
-        case PageName::pool: draw_pool_page(app, ui, top); break;
         case PageName::projector: draw_withheld_page(app, ui, top); break;
         case PageName::bench:
         case PageName::count: return draw_bench(app, ui, top);

@@ -57,6 +57,8 @@ void draw_conventions_page(App& app, Ui& ui, float top);
 float draw_courses(App& app, Ui& ui, float top);
 /// Starts a practice run, and after its release compares what was read with what is true.
 void draw_practice_page(App& app, Ui& ui, float top);
+/// Codes of practice runs for a class, and their key. Behind the gate.
+void draw_codes_page(App& app, Ui& ui, float top);
 /// The student's own answers to each step, and what is said of them.
 void draw_answers_page(App& app, Ui& ui, float top);
 /// A class's sheets, marked by the teacher's rules.
@@ -65,6 +67,8 @@ void draw_marking_page(App& app, Ui& ui, float top);
 void draw_plan_page(App& app, Ui& ui, float top);
 /// A class's runs together.
 void draw_pool_page(App& app, Ui& ui, float top);
+/// A formula or an equation as typed: what it weighs, whether it balances, which amounts react.
+void draw_equations_page(App& app, Ui& ui, float top);
 /// What belongs to a class, side by side at the top of each of its pages; returns the height taken.
 float draw_class_pages(App& app, Ui& ui, float top);
 /// The instrument of the reading at hand, `height` px tall with what enlarges it, less where it shows digits; returns the

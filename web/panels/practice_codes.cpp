@@ -5,7 +5,6 @@
 
 #include "web/app/app.hpp"
 #include "web/panels/page_column.hpp"
-#include "web/panels/second_part.hpp"
 
 namespace overwater {
 
@@ -50,7 +49,7 @@ private:
         for (const std::string_view name : names) {
             // Conditions of one's own are in no code.
             if (name == "own") continue;
-            about.options.emplace_back(name, app_.say(words + '.' + std::string(name)));
+            about.options.emplace_back(name, app_.say(words + std::string(name)));
             wide = std::max(wide, ui_.text_width(about.options.back().second, Type{}) + 36);
         }
         about.chosen = chosen;
@@ -80,12 +79,12 @@ private:
     }
 
     void choices() {
-        choice("codes.difficulty", "codes.difficulty", difficulty_names, name_of(made_.difficulty));
+        choice("codes.difficulty", "practice.difficulty.", difficulty_names, name_of(made_.difficulty));
         paragraph("codes.bench", app_.say("codes.bench." + std::string(name_of(made_.difficulty))), soft, 8);
-        choice("codes.release", "codes.release", release_names, name_of(made_.release));
-        choice("codes.standard", "conventions.standard", standard_conditions_names,
+        choice("codes.release", "practice.release.", release_names, name_of(made_.release));
+        choice("codes.standard", "conventions.standard.", standard_conditions_names,
                standard_conditions_names[static_cast<std::size_t>(made_.standard)]);
-        choice("codes.vapour", "codes.vapour", practice_vapour_names, name_of(made_.vapour));
+        choice("codes.vapour", "practice.vapour.", practice_vapour_names, name_of(made_.vapour));
         const std::string mishap = app_.say("codes.mishap");
         // Answered by App::chosen.
         ui_.check_box("codes.mishap", {margin_, y_, std::min(width_, std::ceil(ui_.text_width(mishap, Type{})) + 30), row_},
@@ -156,6 +155,6 @@ private:
 
 }  // namespace
 
-void second_part::draw_codes_page(SecondPartThere, App& app, Ui& ui, float top) { CodesPage(app, ui, top).draw(); }
+void draw_codes_page(App& app, Ui& ui, float top) { CodesPage(app, ui, top).draw(); }
 
 }  // namespace overwater

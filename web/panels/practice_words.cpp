@@ -11,11 +11,11 @@ std::string practice_kind_words(const Language& language, const PracticeSettings
     };
     return language.say(
         Message{"practice.kind"}
-            .text("difficulty", named("codes.difficulty.", name_of(settings.difficulty)))
+            .text("difficulty", named("practice.difficulty.", name_of(settings.difficulty)))
             .text("standard", named("conventions.standard.",
                                     standard_conditions_names[static_cast<std::size_t>(settings.standard)]))
-            .text("vapour", named("codes.vapour.", name_of(settings.vapour)))
-            .text("release", named("codes.release.", name_of(settings.release))));
+            .text("vapour", named("practice.vapour.", name_of(settings.vapour)))
+            .text("release", named("practice.release.", name_of(settings.release))));
 }
 
 std::string mishap_words(const Language& language, const Mishap& mishap) {

@@ -9,6 +9,9 @@ namespace overwater {
 
 namespace {
 
+/// Looked up each time, so that no optimizer puts what is behind it into the first part.
+void (*const volatile entry)(SecondPartThere, App& app, Ui& ui, float top) = second_part::draw_page;
+
 class PageToCome : private PageColumn {
 public:
     PageToCome(App& app, Ui& ui, float top) : PageColumn(app, ui, top, 760, 760) {}
@@ -28,10 +31,7 @@ public:
 }  // namespace
 
 void draw_page_of_second_part(App& app, Ui& ui, float top) {
-    if (const auto there = app.second_part()) {
-        return app.page() == PageName::equations ? second_part::draw_equations_page(*there, app, ui, top)
-                                                 : second_part::draw_codes_page(*there, app, ui, top);
-    }
+    if (const auto there = app.second_part()) return entry(*there, app, ui, top);
     PageToCome(app, ui, top).draw();
 }
 
