@@ -152,7 +152,7 @@ void VesselDrawing::generator() {
     hose(hole, flask.y(92), {run, rim.x + 2 + 4 * unit_, deep, mouth.x, mouth.y - 7 * unit_}, Ink::gas);
     // The acid's syringe, its plunger pressed down.
     static constexpr std::int16_t syringe[] = {
-        piece::line, in(Ink::text),       2, -11, 92,  -11, 116,                      //
+        piece::area, in(Ink::text),       4, -12, 92,  -12, 116, -10, 116, -10, 92,   //
         piece::area, in(Ink::liquid),     4, -21, 116, -1,  116, -1,  127, -21, 127,  //
         piece::area, in(Ink::soft),       4, -21, 127, -1,  127, -1,  132, -21, 132,  //
         piece::area, in(Ink::field_edge), 4, -14, 132, -8,  132, -8,  186, -14, 186,  //
@@ -290,12 +290,13 @@ void VesselDrawing::sensor() {
         display(left + inset, under - inset - row, right - inset, under - inset, labels_.display_2);
     }
     // The sensor with an eye, and a second way out with a tap.
-    static constexpr std::int16_t on_the_stopper[] = {piece::hose,   in(Ink::gas),  2, -11, 93,  -11, 113,           //
-                                                      piece::casing, in(Ink::text), 2, -18, 128, -4,  113,           //
-                                                      piece::bubble, in(Ink::soft), 2, -11, 120, -8,  120,           //
-                                                      piece::hose,   in(Ink::gas),  3, 11,  93,  11,  121, 27, 121,  //
-                                                      piece::casing, in(Ink::text), 2, 8,   115, 14,  111,           //
-                                                      piece::line,   in(Ink::text), 2, 5,   113, 17,  113};
+    static constexpr std::int16_t on_the_stopper[] = {
+        piece::hose,   in(Ink::gas),  2, -11, 93,  -11, 113,           //
+        piece::casing, in(Ink::text), 2, -18, 128, -4,  113,           //
+        piece::bubble, in(Ink::soft), 2, -11, 120, -8,  120,           //
+        piece::hose,   in(Ink::gas),  3, 11,  93,  11,  121, 27, 121,  //
+        piece::casing, in(Ink::text), 2, 8,   115, 14,  111,           //
+        piece::area,   in(Ink::text), 4, 5,   114, 17,  114, 17, 112, 5, 112};
     flask.draw(on_the_stopper);
 
     const float neck = flask.y(92);

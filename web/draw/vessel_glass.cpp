@@ -136,7 +136,7 @@ void Glass::draw(Table pieces) {
             picture_.polyline(arc(at[0], radius, radius, 0, 6.2831853f, 12), ink, 1.2f);
             break;
         }
-        default: picture_.polyline(at, ink, 2); break;
+        default: picture_.polyline(at, ink, ink == Ink::text ? 2 : 1.2f); break;
         }
         i += 3 + count;
     }
