@@ -121,6 +121,7 @@ void VesselDrawing::generator() {
     // Where trough and tube came to stand: the trough is the line with four corners, the other line in the ink of text is
     // the tube's wall from one end of its mouth to the other. The trough is drawn anew, with gaps where a text stands.
     std::vector<Point> trough;
+    Mark* drawn = &tube.marks.back();
     Point mouth;
     for (Mark& mark : tube.marks) {
         for (Point& point : mark.points) point.x += at;
@@ -132,12 +133,14 @@ void VesselDrawing::generator() {
         } else if (mark.kind == Mark::Kind::polyline && mark.ink == Ink::text) {
             if (mark.points.size() == 4) {
                 trough.swap(mark.points);
-                mark.points.resize(2, trough[1]);
+                drawn = &mark;
             } else {
                 mouth = {(first.x + mark.points.back().x) / 2, first.y};
             }
         }
     }
+    if (drawn != &tube.marks.back()) std::swap(*drawn, tube.marks.back());
+    tube.marks.pop_back();
     picture_.place(tube, {});
     line_around(picture_, trough, texts_, 2, Ink::text, 0);
 
