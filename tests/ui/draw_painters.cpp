@@ -12,6 +12,7 @@
 #include "web/draw/svg_painter.hpp"
 #include "web/draw/tube.hpp"
 #include "web/draw/typeset.hpp"
+#include "web/draw/vessel.hpp"
 
 using namespace overwater;
 using namespace overwater::test;
@@ -112,6 +113,16 @@ std::vector<Picture> samples(const TextMeasure& measure) {
     pictures.push_back(draw_tube(view, labels, 340, 420, measure));
     pictures.push_back(draw_scale_choice(true, "50", "", 96, 120, measure));
     pictures.push_back(draw_pressure_bar(99.62, 1.10, 2.55, 230, 12));
+    VesselLabels words;
+    words.injected = words.sample = words.start = words.reading = words.gas = {"44.5 mL", "gas"};
+    words.display = words.display_2 = {"99.6 kPa", "before"};
+    for (int i = 0; i < 4; ++i) {
+        VesselView vessel;
+        vessel.kind = static_cast<VesselView::Kind>(i);
+        vessel.start_mL = 2;
+        vessel.reading_mL = 44.5;
+        pictures.push_back(draw_vessel(vessel, words, 300, 400, measure));
+    }
     ResultScaleLabels scale;
     scale.low = "22.56";
     scale.high = "22.80";

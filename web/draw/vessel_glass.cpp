@@ -11,16 +11,7 @@ namespace {
 
 Point between(Point a, Point b, float t) { return {a.x + (b.x - a.x) * t, a.y + (b.y - a.y) * t}; }
 
-bool within(const std::vector<Rect>& boxes, Point p) {
-    constexpr float air = 4;
-    for (const Rect& box : boxes) {
-        if (p.x > box.x - air && p.x < box.right() + air && p.y > box.y - air && p.y < box.bottom() + air) return true;
-    }
-    return false;
-}
-
-}  // namespace
-
+/// A line whose corners are cut round, by `radius` where there is room.
 std::vector<Point> rounded(const std::vector<Point>& corners, float radius) {
     constexpr int parts = 6;
     std::vector<Point> points{corners.front()};
@@ -41,6 +32,7 @@ std::vector<Point> rounded(const std::vector<Point>& corners, float radius) {
     return points;
 }
 
+/// What of the inside of a wall lies below a level (`way` 1) or above it (`way` -1).
 std::vector<Point> cut_at(const std::vector<Point>& wall, float level, float way) {
     std::vector<Point> part;
     Point last = wall.front();
@@ -52,6 +44,27 @@ std::vector<Point> cut_at(const std::vector<Point>& wall, float level, float way
         last = p;
     }
     return part;
+}
+
+bool within(const std::vector<Rect>& boxes, Point p) {
+    constexpr float air = 4;
+    for (const Rect& box : boxes) {
+        if (p.x > box.x - air && p.x < box.right() + air && p.y > box.y - air && p.y < box.bottom() + air) return true;
+    }
+    return false;
+}
+
+}  // namespace
+
+std::vector<Point> turning(float x, float y, std::initializer_list<float> turns, float radius) {
+    std::vector<Point> corners{{x, y}};
+    bool up = true;
+    for (const float turn : turns) {
+        (up ? y : x) = turn;
+        up = !up;
+        corners.push_back({x, y});
+    }
+    return radius > 0 ? rounded(corners, radius) : corners;
 }
 
 void fill_with_gas(Picture& picture, const std::vector<Point>& outline, float spacing) {
@@ -86,50 +99,111 @@ void line_around(Picture& picture, const std::vector<Point>& line, const std::ve
     end_run();
 }
 
-Point Glass::at(float x, float y) const { return {foot_.x + x * across_, foot_.y - y * up_}; }
+float Glass::x(float units) const { return x_ + units * across_; }
+float Glass::y(float units) const { return foot_ - units * up_; }
 
-std::vector<Point> Glass::points(Corners corners) const {
+std::vector<Point> Glass::points(Table table) const {
     std::vector<Point> out;
-    for (std::size_t i = 0; i < corners.size(); i += 2) out.push_back(at(corners[i], corners[i + 1]));
+    for (std::size_t i = 0; i < table.size(); i += 2) out.push_back({x(table[i]), y(table[i + 1])});
     return out;
 }
 
-void Glass::area(Corners corners, Ink ink) { picture_.area(points(corners), ink); }
-void Glass::line(Corners corners, Ink ink, float width) { picture_.polyline(points(corners), ink, width); }
-
-void Glass::contents(const std::vector<Point>& wall, float level) {
-    fill_with_gas(picture_, cut_at(wall, level, -1), 6 * unit_);
-    const std::vector<Point> liquid = cut_at(wall, level, 1);
-    if (liquid.size() > 1) {
+void Glass::contents(Table wall, float level, bool stoppered) {
+    const std::vector<Point> glass = rounded(points(wall), 12 * across_);
+    if (stoppered) fill_with_gas(picture_, cut_at(glass, level, -1), 6 * unit_);
+    const std::vector<Point> liquid = cut_at(glass, level, 1);
+    if (liquid.size() > 2) {
         picture_.area(liquid, Ink::liquid);
         picture_.line(liquid.front(), liquid.back(), Ink::liquid_edge, 2);
     }
-    picture_.polyline(wall, Ink::text, 2);
+    picture_.polyline(glass, Ink::text, 2);
+}
+
+void Glass::draw(Table pieces) {
+    for (std::size_t i = 0; i < pieces.size();) {
+        const auto ink = static_cast<Ink>(pieces[i + 1]);
+        const auto count = 2 * static_cast<std::size_t>(pieces[i + 2]);
+        const std::vector<Point> at = points(pieces.subspan(i + 3, count));
+        switch (pieces[i]) {
+        case piece::area: picture_.area(at, ink); break;
+        case piece::hose: line_around(picture_, rounded(at, 12 * unit_), {}, 6.5f * unit_, ink, 3.5f * unit_); break;
+        case piece::casing:
+            picture_.filled_box(at[0], at[1], Ink::card, 5 * unit_);
+            picture_.framed_box(at[0], at[1], ink, 2, 5 * unit_);
+            break;
+        case piece::bubble: {
+            const float radius = at[1].x - at[0].x;
+            picture_.polyline(arc(at[0], radius, radius, 0, 6.2831853f, 12), ink, 1.2f);
+            break;
+        }
+        default: picture_.polyline(at, ink, ink == Ink::text ? 2 : 1.2f); break;
+        }
+        i += 3 + count;
+    }
 }
 
 void Glass::flask() {
     static constexpr std::int16_t wall[] = {-23, 100, -23, 74, -50, 5, -50, 0, 50, 0, 50, 5, 23, 74, 23, 100};
-    contents(rounded(points(wall), 15 * across_), at(0, flask_level).y);
-    // A strip of metal, gas rising from it.
-    static constexpr std::int16_t metal[] = {-16, 5, -8, 10, 0, 5, 8, 10, 16, 5};
-    line(metal, Ink::soft, 3.5f * across_);
-    static constexpr std::int8_t bubbles[] = {-10, 16, 5, 5, 14, 4, 11, 21, 6};
-    for (std::size_t i = 0; i < std::size(bubbles); i += 3) {
-        const float radius = bubbles[i + 2] * across_ / 2;
-        picture_.polyline(arc(at(bubbles[i], bubbles[i + 1]), radius, radius, 0, 6.2831853f, 12), Ink::liquid_edge,
-                          1.2f);
-    }
-    static constexpr std::int16_t stopper[] = {-26, 105, 26, 105, 22, 93, -22, 93};
-    area(stopper, Ink::field_edge);
-}
-
-void Glass::hose(const std::vector<Point>& corners, Ink inside, const std::vector<Rect>& boxes) {
-    line_around(picture_, rounded(corners, 12 * unit_), boxes, 6.5f * unit_, inside, 3.5f * unit_);
-}
-
-void Glass::casing(Point a, Point b) {
-    picture_.filled_box(a, b, Ink::card, 5 * unit_);
-    picture_.framed_box(a, b, Ink::text, 2, 5 * unit_);
+    contents(wall, y(flask_level), true);
+    constexpr auto soft = static_cast<std::int16_t>(Ink::soft);
+    constexpr auto edge = static_cast<std::int16_t>(Ink::liquid_edge);
+    // A strip of metal, gas rising from it; the stopper.
+    static constexpr std::int16_t pieces[] = {piece::area,
+                                              soft,
+                                              10,
+                                              -16,
+                                              6,
+                                              -8,
+                                              11,
+                                              0,
+                                              6,
+                                              8,
+                                              11,
+                                              16,
+                                              6,
+                                              16,
+                                              3,
+                                              8,
+                                              8,
+                                              0,
+                                              3,
+                                              -8,
+                                              8,
+                                              -16,
+                                              3,  //
+                                              piece::bubble,
+                                              edge,
+                                              2,
+                                              -10,
+                                              17,
+                                              -8,
+                                              17,  //
+                                              piece::bubble,
+                                              edge,
+                                              2,
+                                              5,
+                                              15,
+                                              7,
+                                              15,  //
+                                              piece::bubble,
+                                              edge,
+                                              2,
+                                              11,
+                                              22,
+                                              14,
+                                              22,  //
+                                              piece::area,
+                                              static_cast<std::int16_t>(Ink::field_edge),
+                                              4,
+                                              -26,
+                                              105,
+                                              26,
+                                              105,
+                                              22,
+                                              93,
+                                              -22,
+                                              93};
+    draw(pieces);
 }
 
 }  // namespace overwater
