@@ -60,7 +60,9 @@ void App::read_courses() {
     for (const std::string& key : platform::store_list(set_prefix)) {
         const auto text = platform::store_get(key);
         const auto stored = text ? stored_to(*text) : std::nullopt;
-        if (stored && put_course({stored->record.name, stored->record.conventions})) platform::store_remove(key);
+        if (!stored || !is_course_name(stored->record.name)) continue;
+        const Record& set = stored->record;
+        if (put_course({set.name, set.conventions, set.conventions_kept})) platform::store_remove(key);
     }
     if (open_course_ >= own_courses_.size()) open_course_ = no_course;
     platform::wake(2);
