@@ -100,7 +100,7 @@ private:
         }
         ui_.field("equations.text", {margin_, y_, left_, row_ + 4}, field);
         y_ += row_ + 8;
-        y_ += ui_.text("equations.hint", {margin_, y_, left_, 0}, app_.say("equations.hint"), {Face::regular, 14, Ink::soft}) + 12;
+        y_ += ui_.text("equations.hint", {margin_, y_, left_, 0}, app_.say("equations.hint"), {Face::regular, 14, Ink::soft}) + 16;
     }
 
     void choices() {

@@ -1,6 +1,7 @@
 #include "web/panels/ruled_table.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 #include "web/panels/table.hpp"
 
@@ -22,15 +23,29 @@ std::string with_spaces(std::string cell) {
     return cell;
 }
 
+/// The names of columns may stand in several lines.
+float longest_word(const Ui& ui, std::string_view name) {
+    float most = 0;
+    while (!name.empty()) {
+        const std::size_t end = std::min(name.find(' '), name.size());
+        most = std::max(most, ui.text_width(name.substr(0, end), head));
+        name.remove_prefix(std::min(end + 1, name.size()));
+    }
+    return std::ceil(most);
+}
+
 }  // namespace
 
 float draw_ruled_table(Ui& ui, const TextView& key, const Rect& area, const std::string& caption,
                        const std::vector<std::vector<std::string>>& rows) {
     const std::size_t columns = rows.front().size();
     std::vector<float> wide(columns, 0.0f);
-    for (std::size_t row = 1; row < rows.size(); ++row) {
+    for (std::size_t row = 0; row < rows.size(); ++row) {
         for (std::size_t i = 0; i < columns; ++i) {
-            wide[i] = std::max(wide[i], ui.text_width(rows[row][i], i == 0 ? first : others) + between);
+            const float room = row == 0   ? longest_word(ui, rows[row][i])
+                               : i == 0 ? ui.text_width(rows[row][i], first)
+                                        : ui.text_width(rows[row][i], others);
+            wide[i] = std::max(wide[i], room + between);
         }
     }
     float spare = area.w;
