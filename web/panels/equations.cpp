@@ -22,7 +22,8 @@ namespace {
 
 constexpr float wide = 1000;  ///< room for what is typed, and beside it what it comes to
 constexpr float gap = 48;
-constexpr float set_size = 26;
+constexpr float set_size = 30;
+constexpr float narrow_set_size = 24;
 constexpr float smallest_set = 11;
 constexpr Type marked{Face::regular, 18, Ink::text};
 constexpr std::size_t most_around = 24;  ///< characters shown on each side of a marked one
@@ -65,6 +66,7 @@ public:
         problem();
         if (typed_.kind == TypedChemistry::Kind::equation) verdict();
         const bool beside = left_ < width_;
+        if (beside) choices();
         const float bottom = y_;
         Rect area{margin_ + (beside ? left_ + gap : 0.0f), beside ? top : y_ + 10, left_, 0};
         if (typed_.kind == TypedChemistry::Kind::formula && mass_.problem.none() && mass_.mass.value.si() > 0) {
@@ -75,8 +77,9 @@ public:
         } else {
             app_.set_reactants({});
         }
-        if (beside) ui_.rule({area.x - gap / 2, top}, {area.x - gap / 2, std::max(bottom, area.y)});
+        if (beside && area.y > top) ui_.rule({area.x - gap / 2, top}, {area.x - gap / 2, std::max(bottom, area.y)});
         y_ = std::max(bottom, area.y);
+        if (!beside) choices();
         end();
     }
 
@@ -98,22 +101,24 @@ private:
         }
         ui_.field("equations.text", {margin_, y_, left_, row_ + 4}, field);
         y_ += row_ + 8;
-        y_ += ui_.text("equations.hint", {margin_, y_, left_, 0}, app_.say("equations.hint"), {Face::regular, 14, Ink::soft}) + 4;
-        const std::string name = app_.say("equations.examples");
-        ui_.open("equations.examples", Role::group, {margin_, y_, left_, 0}, name);
-        Flow flow(margin_, y_, left_, row_ + 4, 18);
+        y_ += ui_.text("equations.hint", {margin_, y_, left_, 0}, app_.say("equations.hint"), {Face::regular, 14, Ink::soft}) + 16;
+    }
+
+    void choices() {
+        y_ += 16;
+        y_ += ui_.heading("equations.examples", 3, {margin_, y_, left_, 0}, app_.say("equations.examples"),
+                          {Face::semibold, 15, Ink::soft});
+        Flow flow(margin_, y_, left_, row_, 20);
         for (const Example& example : examples) {
             const std::string label = app_.say(example.name);
-            Rect rect = flow.next(std::min(left_, std::ceil(ui_.text_width(label, small)) + 4));
-            rect.h = row_;
+            const Rect rect = flow.next(std::min(left_, std::ceil(ui_.text_width(label, small))));
             if (ui_.button(example.name, rect, label, Ui::ButtonLook::link, false, {}, small.size)) {
                 const Equation equation = parse_equation(example.text).equation;
                 const std::vector<std::int64_t> ones(equation.terms.size(), 1);
                 app_.put_equation(equation_text(equation, ones, FormulaScript::plain), true);
             }
         }
-        ui_.close();
-        y_ = flow.bottom() + 10;
+        y_ = flow.bottom();
     }
 
     /// Still being typed: what is wrong lies at the end and may be right with the next letter.
@@ -138,7 +143,7 @@ private:
             if (parts[i].kind != Formula::Kind::operation && i + 1 < parts.size()) continue;
             std::vector<Formula> both = line;
             both.insert(both.end(), next.begin(), next.end());
-            if (typeset(Formula::of(Formula::Kind::row, both), set_size, Ink::text, ui_.measure()).width > left_) {
+            if (typeset(Formula::of(Formula::Kind::row, both), size(), Ink::text, ui_.measure()).width > left_) {
                 flush();
                 both = next;
             }
@@ -149,17 +154,19 @@ private:
         y_ += 6;
     }
 
+    float size() const { return left_ < 450 ? narrow_set_size : set_size; }
+
     void set_line(const std::string& key, const std::vector<Formula>& parts) {
         const Formula row = Formula::of(Formula::Kind::row, parts);
-        float size = set_size;
+        float shown = size();
         float baseline = 0;
-        Picture picture = typeset(row, size, Ink::text, ui_.measure(), &baseline);
+        Picture picture = typeset(row, shown, Ink::text, ui_.measure(), &baseline);
         if (picture.width > left_) {
-            size = std::floor(size * left_ / picture.width);
-            picture = typeset(row, size, Ink::text, ui_.measure(), &baseline);
+            shown = std::floor(shown * left_ / picture.width);
+            picture = typeset(row, shown, Ink::text, ui_.measure(), &baseline);
         }
-        if (size < smallest_set) return;
-        ui_.formula(key, {margin_, y_ + baseline}, row, spoken_formula(app_, row), size, Ink::text);
+        if (shown < smallest_set) return;
+        ui_.formula(key, {margin_, y_ + baseline}, row, spoken_formula(app_, row), shown, Ink::text);
         y_ += picture.height + 4;
     }
 
@@ -169,7 +176,9 @@ private:
         if (found.none()) return;
         const bool loud = mass_.problem.none() ? !unfinished() : true;
         if (loud) mark(found);
-        y_ += draw_remark(ui_, {margin_, y_, left_, 0}, "equations.problem", problem_words(app_, text_, found), loud) + 4;
+        y_ += draw_remark(ui_, {margin_, y_, left_, 0}, "equations.problem",
+                          problem_words(app_, text_, found, loud), loud) +
+              4;
         if (found.likely.empty()) return;
         const std::string words = app_.say(Message{"equations.likely"}.text("likely", found.likely));
         const Rect rect{margin_, y_, std::min(left_, std::ceil(ui_.text_width(words, Type{})) + 28), row_};

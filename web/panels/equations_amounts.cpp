@@ -146,7 +146,8 @@ private:
         choice.framed = false;
         choice.ink = Ink::soft;
         choice.name = app_.say(Message{"equations.unit_of"}.text("substance", names_[i]));
-        ui_.select(key + ".unit", {box.right() + 8, y_, unit_width - 8, box_}, choice);
+        const float unit_room = std::max(26.0f, std::ceil(ui_.text_width(choice.shown, Type{})) + 20);
+        ui_.select(key + ".unit", {box.right() + 8, y_, unit_room, box_}, choice);
         const float right = box.right() + unit_width + 8;
         const bool beside = area_.x + area_.w - right >= 230 && !wrong;
         const Rect place = beside ? Rect{right, y_ + (box_ - 22) / 2, area_.x + area_.w - right, 0}
@@ -195,7 +196,7 @@ private:
         std::vector<std::string> columns{app_.say("equations.product"), app_.say("equations.amount"),
                                          app_.say("equations.mass")};
         if (!gases.empty()) columns.push_back(app_.say("output.gas_volume"));
-        RuledTable table(ui_, {area_.x, y_, area_.w, 0}, columns[0], columns);
+        std::vector<std::vector<std::string>> rows{columns};
         for (std::size_t i = equation_.reactants; i < equation_.terms.size(); ++i) {
             const double mole = extent_->formed[i - equation_.reactants].si();
             std::vector<std::string> cells{names_[i], quantity(mole, UnitId::mole),
@@ -204,9 +205,9 @@ private:
                 const bool is_gas = std::find(gases.begin(), gases.end(), i) != gases.end();
                 cells.push_back(is_gas ? quantity(mole * molar_volume(), UnitId::litre) : std::string());
             }
-            table.row(cells);
+            rows.push_back(std::move(cells));
         }
-        y_ += table.end("equations.products") + 12;
+        y_ += draw_ruled_table(ui_, "equations.products", {area_.x, y_, area_.w, 0}, columns[0], rows) + 12;
     }
 
     /// Gas for a mole of what was weighed: the first reactant, or the one chosen.

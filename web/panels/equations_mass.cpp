@@ -37,19 +37,18 @@ float draw_formula_mass(App& app, Ui& ui, const Rect& area, const ChemicalFormul
                          "value", app.language().with_unit(number, UnitId::gram_per_mole)))) +
              6;
     }
-    RuledTable table(ui, {area.x, y, area.w, 0}, name,
-                     {app.say("equations.element"), app.say("equations.count"), app.say("equations.weight"),
-                      app.say("equations.share")});
+    std::vector<std::vector<std::string>> rows{{app.say("equations.element"), app.say("equations.count"),
+                                                app.say("equations.weight"), app.say("equations.share")}};
     for (const ElementCount& one : formula.atoms) {
         const AtomicWeight weight = *standard_atomic_weight(one.atomic_number);
         const double share = mass_fraction(formula, one.atomic_number).value_or(0);
-        table.row({std::string(weight.symbol), format_fixed(one.count, 0, conventions.decimal_sign),
+        rows.push_back({std::string(weight.symbol), format_fixed(one.count, 0, conventions.decimal_sign),
                    mass_words(app, weight.value, weight.plus_minus, weight.decimals),
                    app.language().with_unit(format_fixed(from_base(share, UnitId::percent), 2, conventions.decimal_sign,
                                                          conventions.rounding),
                                             UnitId::percent)});
     }
-    y += table.end("equations.elements") + 6;
+    y += draw_ruled_table(ui, "equations.elements", {area.x, y, area.w, 0}, name, rows) + 6;
     y += ui.text("equations.bounds", {area.x, y, area.w, 0}, app.say("equations.bounds"), soft);
     return y - area.y;
 }

@@ -72,7 +72,8 @@ std::string substance_words(ChemicalFormula formula) {
     return formula_text(formula, FormulaScript::raised);
 }
 
-std::string problem_words(const App& app, std::string_view text, const FormulaProblem& problem) {
+std::string problem_words(const App& app, std::string_view text, const FormulaProblem& problem, bool with_place) {
+    if (!with_place) return app.say(key_of(problem.kind));
     long long number = 1;
     for (std::size_t at = 0; at < problem.at && at < text.size(); at += code_point_at(text, at).bytes) ++number;
     return app.say(Message{"equations.at"}.count("number", number).text("problem", app.say(key_of(problem.kind))));

@@ -12,8 +12,8 @@ class App;
 /// The name of a substance in sentences and tables, "CaCO₃": without an arrow for what it does.
 std::string substance_words(ChemicalFormula formula);
 
-/// What is wrong with `text` and where: "Character 3: no element has this symbol."
-std::string problem_words(const App& app, std::string_view text, const FormulaProblem& problem);
+/// What is wrong with `text`, and where if `with_place`: "Character 3: No element has this symbol."
+std::string problem_words(const App& app, std::string_view text, const FormulaProblem& problem, bool with_place);
 
 /// How the equation as typed balances, or why it cannot.
 std::string balance_words(const App& app, const TypedChemistry& typed);

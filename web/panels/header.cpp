@@ -15,7 +15,7 @@ constexpr float wide_gap = 4;
 /// Around a name, both sides together.
 constexpr float most_air = 22;
 constexpr float usual_air = 11;
-constexpr float least_air = 6;
+constexpr float least_air = 4;
 
 struct Press {
     std::string_view key;

@@ -7,24 +7,9 @@
 
 namespace overwater {
 
-/// A table drawn row by row with rules between them, and its native twin. The first column begins at the left, the others end
-/// at the right of theirs.
-class RuledTable {
-public:
-    RuledTable(Ui& ui, const Rect& area, const std::string& caption, const std::vector<std::string>& columns);
-    /// As many cells as there are columns.
-    void row(const std::vector<std::string>& cells);
-    /// Returns the height taken.
-    float end(const TextView& key);
-
-private:
-    void line(const std::vector<std::string>& cells, const Type& first, const Type& others);
-
-    Ui& ui_;
-    Rect area_;
-    float y_;
-    Element table_;
-    Element body_ = Element::named("tbody");
-};
+/// A table drawn with rules between its rows, and its native twin. The first row has the names of the columns, of which
+/// each row has a cell; the first column begins at the left, the others end at the right of theirs. Returns the height taken.
+float draw_ruled_table(Ui& ui, const TextView& key, const Rect& area, const std::string& caption,
+                       const std::vector<std::vector<std::string>>& rows);
 
 }  // namespace overwater

@@ -28,6 +28,12 @@ Equation unfinished(const std::string& text) {
     return {};
 }
 
+/// With a space before the plus.
+bool ends_in_plus(const std::string& text) {
+    const std::size_t last = text.find_last_not_of(' ');
+    return last != std::string::npos && last > 0 && text[last] == '+' && text[last - 1] == ' ';
+}
+
 void mark_gases(Equation& equation) {
     for (const std::size_t gas : gases_formed(equation)) {
         State& state = equation.terms[gas].formula.state;
@@ -62,6 +68,12 @@ TypedChemistry read_typed(const std::string& text) {
         return out;
     }
     FormulaReading formula = parse_formula(text);
+    if (formula.problem.none() && ends_in_plus(text)) {
+        // The next substance is on its way: Mg + is not Mg⁺.
+        formula.problem.kind = FormulaProblemKind::nothing_there;
+        formula.problem.at = text.size();
+        reading.problem = formula.problem;
+    }
     if (formula.problem.none()) {
         out.kind = Kind::formula;
         out.formula = std::move(formula.formula);

@@ -22,8 +22,9 @@ float Ui::formula(const TextView& key, const Point& at, const Formula& formula, 
                   Ink ink) {
     float baseline = 0;
     const Picture picture = typeset(formula, size, ink, measure_, &baseline);
-    draw_picture({at.x, at.y - baseline}, picture);
-    Node& node = add(key, Role::math, {at.x, at.y - baseline, picture.width, picture.height});
+    const Rect rect{at.x, at.y - baseline, picture.width, picture.height};
+    if (visible(rect)) draw_picture({rect.x, rect.y}, picture);
+    Node& node = add(key, Role::math, rect);
     node.name = std::move(spoken);
     node.content = mathml_of(formula).children;
     return picture.width;
