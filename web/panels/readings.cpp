@@ -148,7 +148,7 @@ private:
             if (column) rows_.typed(Field::starting_bubble);
             if (!level) rows_.typed(Field::start_level_difference);
         }
-        if (vessel == Apparatus::generator_flask) rows_.typed(Field::injected_volume);
+        if (vessel != Apparatus::tube_over_water) rows_.typed(Field::injected_volume);
         rows_.typed(Field::scale_reading);
         if (column) rows_.radios(Field::liquid_stands);
         if (!level) rows_.typed(Field::level_difference);
