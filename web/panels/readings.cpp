@@ -158,8 +158,9 @@ private:
         const bool in_flask = apparatus() == Apparatus::pressure_sensor;
         const PressureKind kind = in_flask ? PressureKind::at_the_bench : run().readings.pressure_kind;
         const std::string& chosen = app_.entry(Field::pressure_kind).text;
-        const bool open =
-            group("room", {}, "choice.pressure_kind." + (chosen.empty() ? std::string("at_the_bench") : chosen));
+        std::string more = "choice.pressure_kind." + (chosen.empty() ? std::string("at_the_bench") : chosen);
+        if (in_flask) more.clear();
+        const bool open = group("room", {}, more);
         const bool mercury = kind == PressureKind::mercury_column;
         rows_.typed(Field::temperature);
         if (open && !in_flask) rows_.radios(Field::pressure_kind);

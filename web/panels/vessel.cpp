@@ -21,10 +21,13 @@ public:
         VesselLabels labels;
         labels.tube = tube_labels(app_);
         labels.decimal_sign = labels.tube.decimal_sign;
-        labels.injected = of(Field::injected_volume);
+        labels.injected.number = of(Field::injected_volume).number;  // no room for what it is
+        labels.tube.meniscus_word.clear();
         labels.start = of(Field::start_reading);
         labels.reading = of(Field::scale_reading);
-        if (readings_.apparatus == Apparatus::displaced_water) labels.display = of(Field::displaced_mass);
+        if (readings_.apparatus == Apparatus::displaced_water) {
+            labels.display.number = of(Field::displaced_mass).number;  // what it weighs is seen
+        }
         if (readings_.apparatus == Apparatus::pressure_sensor) {
             labels.display = of(Field::barometer);
             labels.display_2 = of(Field::pressure_after);
@@ -51,7 +54,9 @@ private:
         std::vector<std::string> parts;
         for (const VesselLabel* label : {&labels.injected, &labels.start, &labels.reading, &labels.display, &labels.display_2,
                                          &labels.gas}) {
-            if (!label->number.empty()) parts.push_back(label->word + ' ' + label->number);
+            if (!label->number.empty()) {
+                parts.push_back(label->word.empty() ? label->number : label->word + ' ' + label->number);
+            }
         }
         const std::string vessel = choice_words(app_, Field::apparatus, name_of(readings_.apparatus));
         return parts.empty() ? vessel : app_.say(Message{"vessel.description"}.text("vessel", vessel).text(
