@@ -274,6 +274,8 @@ public:
 
     // Formulas and equations (equations.cpp)
     const EquationsDesk& equations_desk() const { return equations_; }
+    /// Puts a reaction down at the bench, in one step, and goes there.
+    void take_reaction(const std::vector<std::pair<Field, std::string>>& entries);
     /// The reactants whose fields are drawn in this frame, in their order.
     void set_reactants(std::vector<std::string> formulas) { equations_.reactants = std::move(formulas); }
     /// Another formula or equation; `another`: what was typed beside the one before goes with it.

@@ -117,4 +117,19 @@ void App::equation_step(std::vector<EquationsDesk::Texts>& from, std::vector<Equ
     keep_equations();
 }
 
+void App::take_reaction(const std::vector<std::pair<Field, std::string>>& entries) {
+    if (refused()) return;
+    before_change("equations.take");
+    for (const auto& [field, text] : entries) {
+        const bool own = own_room_ || !record_.runs[run_].entries.at(field).blank();
+        Entries& sheet = own ? record_.runs[run_].entries : record_.shared;
+        sheet.edit(field).text = text;
+        sheet.tidy(field);
+        remember(own ? static_cast<int>(run_) : -1, std::string(name_of(field)), text);
+    }
+    ++interaction_.write;
+    after_change("equations.take");
+    go(PageName::bench);
+}
+
 }  // namespace overwater

@@ -4,7 +4,9 @@
 #include <cmath>
 
 #include "core/matter/constants.hpp"
+#include "core/matter/formula_text.hpp"
 #include "core/matter/limiting.hpp"
+#include "core/matter/reaction.hpp"
 #include "core/quantity/number_format.hpp"
 #include "core/quantity/number_text.hpp"
 #include "core/result/refusals.hpp"
@@ -248,6 +250,55 @@ private:
                                                         UnitId::litre))
                                     .text("conditions", standard_words(app_)))) +
               6;
+        if (gases.size() == 1 && app_.practice() == nullptr) take(per, ratio.value(), gases[0]);
+    }
+
+    std::string plain(std::size_t term) const {
+        ChemicalFormula formula = equation_.terms[term].formula;
+        formula.state = State::none;
+        return formula_text(formula, FormulaScript::plain);
+    }
+
+    std::string decimal(double value) const { return without_end_zeros(format_fixed(value, 5, DecimalSign::point), DecimalSign::point); }
+
+    /// What the bench asks for: a substance that it knows, or molar mass, gas and ratios of another one.
+    std::vector<std::pair<Field, std::string>> for_the_bench(std::size_t weighed, double gas_per_mole, std::size_t gas) const {
+        std::vector<std::pair<Field, std::string>> entries;
+        const std::string formula = plain(weighed);
+        for (std::size_t i = 0; i < equation_.reactants; ++i) {
+            for (std::size_t a = 0; a < acid_count; ++a) {
+                const auto acid = static_cast<Acid>(a);
+                if (plain(i) != formula_of(acid)) continue;
+                entries.emplace_back(Field::acid, key_of(acid));
+                entries.emplace_back(Field::acid_per_mole,
+                                     decimal(moles_per_mole(coefficients_, i, weighed).value()));
+            }
+        }
+        for (std::size_t i = 0; i + 1 < sample_count; ++i) {
+            const auto sample = static_cast<Substance>(i);
+            if (formula != symbol_of(sample)) continue;
+            entries.emplace_back(Field::metal, key_of(sample));
+            return entries;
+        }
+        std::string_view kind = gas_names[static_cast<std::size_t>(Gas::other)];
+        for (std::size_t i = 0; i < gas_count; ++i) {
+            if (plain(gas) == gas_formulas[i]) kind = gas_names[i];
+        }
+        entries.emplace_back(Field::metal, key_of(Substance::own));
+        entries.emplace_back(Field::molar_mass, decimal(masses_[weighed]));
+        entries.emplace_back(Field::gas, kind);
+        entries.emplace_back(Field::gas_per_mole, decimal(gas_per_mole));
+        return entries;
+    }
+
+    void take(std::size_t weighed, double gas_per_mole, std::size_t gas) {
+        const std::string words = app_.say(Message{"equations.take"}.text("substance", names_[weighed]));
+        const float wide = std::ceil(ui_.text_width(words, Type{})) + 28;
+        const float tall = ui_.touch() ? 44.0f : 32.0f;
+        if (ui_.button("equations.take", {area_.x, y_, std::min(wide, area_.w), tall}, words)) {
+            app_.take_reaction(for_the_bench(weighed, gas_per_mole, gas));
+        }
+        y_ += tall + 10;
     }
 
     App& app_;
