@@ -24,6 +24,7 @@ constexpr float wide = 1000;  ///< room for what is typed, and beside it what it
 constexpr float gap = 48;
 constexpr float set_size = 30;
 constexpr float narrow_set_size = 24;
+constexpr float least_shrunk = 0.8f;
 constexpr float smallest_set = 11;
 constexpr Type marked{Face::regular, 18, Ink::text};
 constexpr std::size_t most_around = 24;  ///< characters shown on each side of a marked one
@@ -128,8 +129,10 @@ private:
         return ui_.focused("equations.text") && problem.at + problem.length >= text_.size();
     }
 
-    /// In as many lines as it needs; a line that is too wide for the page is set smaller.
+    /// In as many lines as it needs; smaller where that saves a second line, or a line alone is too wide for the page.
     void set(const Formula& whole) {
+        const float all = typeset(whole, size(), Ink::text, ui_.measure()).width;
+        if (all > left_ && all * least_shrunk <= left_) shrunk_ = left_ / all;
         std::vector<Formula> line;
         std::vector<Formula> next;
         int number = 0;
@@ -154,7 +157,7 @@ private:
         y_ += 6;
     }
 
-    float size() const { return left_ < 450 ? narrow_set_size : set_size; }
+    float size() const { return std::floor((left_ < 450 ? narrow_set_size : set_size) * shrunk_); }
 
     void set_line(const std::string& key, const std::vector<Formula>& parts) {
         const Formula row = Formula::of(Formula::Kind::row, parts);
@@ -258,6 +261,7 @@ private:
     TypedChemistry typed_;
     MolarMassReading mass_{};
     float left_;
+    float shrunk_ = 1;
 };
 
 }  // namespace
