@@ -62,7 +62,7 @@ TEST_CASE("A course is chosen in one step, which is taken back in one, and no re
     const Begun desk;
     const Record before = desk.record();
     CHECK(desk->node("conventions.course").value.empty());  // as the barometer was typed: nobody's course
-    CHECK(has(desk->node("courses.differs").name, "Pressures shown in"));
+    CHECK(has(desk->node("courses.differs").name, "Unit of pressure"));
     for (const Course& course : courses()) {
         INFO(course.key);
         desk->choose("conventions.course", std::string(course.key));

@@ -136,8 +136,8 @@ private:
         y_ += row_ + 4;
     }
 
-    /// Name and field; below it where there is no room.
-    void named(const std::string& key, const std::string& words, const std::string& value, bool invalid) {
+    /// Name and field, below it where there is no room; behind or below them that of presses which take `presses`.
+    Flow named(const std::string& key, const std::string& words, const std::string& value, bool invalid, float presses) {
         const float label = ui_.text_width(words, Type{}) + 12;
         const bool beside = label + 180 <= width_;
         ui_.label(key + ".label", key, {margin_, y_, label, row_}, words);
@@ -148,14 +148,19 @@ private:
         field.invalid = invalid;
         field.input_mode = "text";
         const float left = beside ? margin_ + label : margin_;
-        ui_.field(key, {left, y_, std::min(300.0f, margin_ + width_ - left), row_}, field);
+        const float wide = std::min(260.0f, margin_ + width_ - left);
+        ui_.field(key, {left, y_, wide, row_}, field);
+        const float behind = left + wide + 12;
+        const float room = margin_ + width_ - behind;
+        if (presses <= room) return {behind, y_, room, row_ + 6, 10};
         y_ += row_ + 8;
+        return {margin_, y_, width_, row_ + 6, 10};
     }
 
     void keep() {
         const std::string& name = app_.course_name();
-        named("conventions.course_name", app_.say("conventions.course_name"), name, false);
-        Flow flow(margin_, y_, width_, row_ + 6, 10);
+        Flow flow = named("conventions.course_name", app_.say("conventions.course_name"), name, false,
+                          press_width("conventions.course_keep") + 10 + press_width("records.import"));
         if (press_in(flow, "conventions.course_keep", "conventions.course_keep")) {
             app_.keep_course({name, app_.record().conventions, app_.record().conventions_kept});
         }
@@ -181,13 +186,13 @@ private:
         y_ = flow.bottom() + 4;
         if (open >= app_.own_courses().size()) return;
         const bool bad = !is_course_name(app_.own_name());
-        named("conventions.own_name", app_.say("conventions.own_name"), app_.own_name(), bad);
-        if (bad) paragraph("conventions.own_name.problem", app_.say(Message{"course.name"}), {Face::regular, 15, Ink::warning}, 4);
-        Flow presses(margin_, y_, width_, row_ + 6, 10);
+        Flow presses = named("conventions.own_name", app_.say("conventions.own_name"), app_.own_name(), bad,
+                             press_width("records.copy_link") + press_width("records.export") + 20 + press_width("records.delete"));
         if (press_in(presses, "conventions.own_link", "records.copy_link")) app_.copy_course_link();
         if (press_in(presses, "conventions.own_file", "records.export")) app_.save_course();
         if (press_in(presses, "conventions.own_forget", "records.delete")) app_.forget_course();
         y_ = presses.bottom() + 4;
+        if (bad) paragraph("conventions.own_name.problem", app_.say(Message{"course.name"}), {Face::regular, 15, Ink::warning}, 4);
     }
 };
 
