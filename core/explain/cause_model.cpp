@@ -18,7 +18,7 @@ double value_of(const Bench& bench, Output output) {
     return evaluate(bench.measured, Method{}, ready)[output];
 }
 
-/// `volume` more gas on the scale.
+/// `volume` more gas on the scale; in a closed flask as much as has this volume at the pressure before.
 void add_gas(Bench& bench, double volume) {
     Measured<double>& measured = bench.measured;
     if (measured.setup.apparatus == Apparatus::displaced_water) {
@@ -26,8 +26,7 @@ void add_gas(Bench& bench, double volume) {
         return;
     }
     if (measured.setup.apparatus == Apparatus::pressure_sensor) {
-        const double rise = measured[Input::pressure_after] - measured[Input::barometer];
-        measured[Input::pressure_after] += rise * volume / value_of(bench, Output::gas_volume);
+        measured[Input::pressure_after] += measured[Input::barometer] * volume / value_of(bench, Output::gas_volume);
         return;
     }
     const bool upright = measured.setup.closed_end == ClosedEnd::zero;
@@ -36,6 +35,12 @@ void add_gas(Bench& bench, double volume) {
 
 /// The gas that the metal gave, times `factor`; gas that was there at the start stays.
 void scale_new_gas(Bench& bench, double factor) {
+    Measured<double>& measured = bench.measured;
+    if (measured.setup.apparatus == Apparatus::pressure_sensor) {
+        double& after = measured[Input::pressure_after];
+        after += (factor - 1) * (after - measured[Input::barometer]);
+        return;
+    }
     add_gas(bench, (factor - 1) * value_of(bench, Output::gas_volume));
 }
 
@@ -84,6 +89,16 @@ void expand(Bench& bench, Way way, Change change) {
     const double factor = value_of(as_put_down, Output::molar_volume_standard) /
                           value_of(as_it_was, Output::molar_volume_standard);
     scale_all_gas(bench, way == Way::falsify ? factor : 1 / factor);
+}
+
+/// In a closed flask the air and the vapour are warmed with the gas, so that all of the pressure rises.
+void warm_flask(Bench& bench, Way way, double kelvin) {
+    const double celsius = bench.measured[Input::temperature];
+    const double cold = celsius + celsius_zero_in_kelvin;
+    const auto vapour = [](double t) { return water_vapour_pressure(Temperature<>::celsius(t)).si(); };
+    double& after = bench.measured[Input::pressure_after];
+    after = way == Way::falsify ? (after - vapour(celsius)) * ((cold + kelvin) / cold) + vapour(celsius + kelvin)
+                                : (after - vapour(celsius + kelvin)) * (cold / (cold + kelvin)) + vapour(celsius);
 }
 
 /// The pressure was one at sea level, and the bench lies `height` higher than that. An altimeter setting is additive in
@@ -140,6 +155,10 @@ Bench changed(Bench bench, Cause cause, Way way, double size) {
             measured[Input::mass_per_metre] *= way == Way::falsify ? 1 / (1 + size) : 1 + size;
             break;
         case Cause::gas_warm:
+            if (measured.setup.apparatus == Apparatus::pressure_sensor) {
+                warm_flask(bench, way, size);
+                break;
+            }
             expand(bench, way, [size](Bench& warm) { warm.measured[Input::temperature] += size; });
             break;
         case Cause::hot_liquid: measured[Input::temperature] += signed_size; break;
@@ -167,7 +186,10 @@ bool can_be_read(const Measured<double>& measured) {
     const bool capacity_known = measured.setup.present.has(Field::tube_capacity);
     // The rounding of sums and differences is no reason to refuse a reading on the last mark.
     const double grain = 1e-12 * (capacity_known ? measured[Input::tube_capacity] : 1e-3);
-    if (reading < -grain || (capacity_known && reading > measured[Input::tube_capacity] + grain)) return false;
+    const bool on_scale = measured.setup.apparatus < Apparatus::displaced_water;
+    if (on_scale && (reading < -grain || (capacity_known && reading > measured[Input::tube_capacity] + grain))) {
+        return false;
+    }
     if (measured.setup.mass_from == MassFrom::weighed && measured[Input::mass_of_metal] <= 0) return false;
     return !measured.setup.present.has(Field::temperature) ||
            water_vapour_pressure_range.contains(measured[Input::temperature]);

@@ -49,7 +49,7 @@ public:
         const double kelvin = number(Input::temperature) + celsius_zero_in_kelvin;
         return volumes_dissolved(setup_.gas, kelvin) / volumes_dissolved(Gas::hydrogen, kelvin);
     }
-    bool inverted() const { return setup_.closed_end == ClosedEnd::largest; }
+    bool inverted() const { return has_scale() && setup_.closed_end == ClosedEnd::largest; }
     bool start_read() const { return setup_.start == Start::reading; }
     bool converted() const { return setup_.converted; }
     /// Vapour and pressure of the gas are known, so that its state can be another one.
@@ -61,8 +61,13 @@ public:
     bool by_ribbon() const { return setup_.mass_from == MassFrom::ribbon; }
     /// More metal than acid: the metal's mass does not count.
     bool acid_sets_gas() const { return all_.acid_gives_out(); }
+    /// Only a metal has an oxide on it; what a reaction of one's own weighs may be one.
+    bool may_have_oxide() const {
+        const auto sample = all_.readings.sample;
+        return !sample || is_metal(*sample) || setup_.own_reaction;
+    }
     bool acid_may_be_short() const {
-        if (!all_.readings.sample) return false;
+        if (!all_.readings.sample || !(setup_.acid_per_sample > 0)) return false;
         if (reaction(*all_.readings.sample, all_.readings.acid.value_or(Acid::hydrochloric)).with_water) return false;
         return !all_.has(Output::acid_excess) || all_.outcome[Output::acid_excess] < enough_acid;
     }
@@ -200,8 +205,9 @@ Maybe reach_in(const Run& run, Cause cause) {
         case Cause::meniscus: return meniscus(run);
         case Cause::end_space_off: return end_space(run);
         case Cause::scale_misread: return scale_misread(run);
-        case Cause::metal_left:
-        case Cause::oxide_coat: return only_if(!run.acid_sets_gas(), with_limits(cause, 0, 1));
+        case Cause::metal_left: return only_if(!run.acid_sets_gas(), with_limits(cause, 0, 1));
+        case Cause::oxide_coat:
+            return only_if(!run.acid_sets_gas() && run.may_have_oxide(), with_limits(cause, 0, 1));
         case Cause::dissolved_gas: return dissolved(run);
         case Cause::acid_short: return only_if(run.acid_may_be_short(), with_limits(cause, 0, 1));
         case Cause::wet_metal:
@@ -220,7 +226,7 @@ Maybe reach_in(const Run& run, Cause cause) {
             return only_if(run.has_column() && !run.level_taken() && run.converted(), with_limits(cause, longest_tube, longest_tube));
         case Cause::barometer_off: return only_if(run.converted() && run.in_room(), with_limits(cause, pressure, pressure));
         case Cause::mercury_not_corrected:
-            return only_if(run.converted() && run.read_at_bench() && run.mercury_column(),
+            return only_if(run.converted() && run.in_room() && run.read_at_bench() && run.mercury_column(),
                            with_limits(cause, pressure, 0));
         case Cause::sea_level_pressure: return sea_level(run);
         case Cause::vapour_wrong_row:

@@ -82,16 +82,24 @@ Json change_json(const Change& change) {
     return json;
 }
 
-/// What stands on the bench and what is sought are members of the record and entries like every other choice: the entry
-/// counts, and a record that has the member alone is given the entry.
-void adopt(Entries& shared, Field field, const std::string& member) {
+bool is_known(Field field, const std::string& name) {
     const auto& known = choices_of(field);
-    const bool chosen = std::find(known.begin() + 1, known.end(), member) != known.end();
-    if (chosen && shared.at(field).text.empty()) shared.edit(field).text = member;
+    return std::find(known.begin(), known.end(), name) != known.end();
 }
 
-const std::string& named(const Entry& entry, const std::string& member) {
-    return entry.text.empty() ? member : entry.text;
+/// What stands on the bench and what is sought are members of the record and entries like every other choice: the entry
+/// counts, and a record that has the member alone is given the entry. The member itself is kept only where it is not
+/// known here: a choice taken back must not come again with the next opening.
+void adopt(Entries& shared, Field field, std::string& member) {
+    if (!is_known(field, member)) return;
+    const std::string_view usual = choices_of(field).front();
+    if (member != usual && shared.at(field).text.empty()) shared.edit(field).text = member;
+    member = usual;
+}
+
+const std::string& named(const Entries& shared, Field field, const std::string& member) {
+    const std::string& entry = shared.at(field).text;
+    return is_known(field, entry) ? entry : member;
 }
 
 Json run_json(const Run& run) {
@@ -177,9 +185,9 @@ Json record_json(const Record& record) {
     put_text(json, "created", record.created);
     put_text(json, "saved", record.saved);
     json["invented"] = record.invented;
-    json["apparatus"] = named(record.shared.at(Field::apparatus), record.apparatus);
+    json["apparatus"] = named(record.shared, Field::apparatus, record.apparatus);
     json["reaction"] = record.reaction;
-    json["target"] = named(record.shared.at(Field::target), record.target);
+    json["target"] = named(record.shared, Field::target, record.target);
     json["conventions"] = conventions_json(record.conventions, record.conventions_kept);
     json["shared"] = entries_json(record.shared);
     Json& runs = json["runs"] = Json::array();

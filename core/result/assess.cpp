@@ -63,10 +63,7 @@ private:
             own.kind = OutputState::Kind::waiting;
             own.waiting_for = missing;
         }
-        FieldSet used = needs.fields;
-        const bool by_scale = used.has(Field::scale_reading) || used.has(Field::start_reading);
-        if (by_scale && setup.closed_end == ClosedEnd::largest) used.add(Field::end_space);
-        if (output == Output::amount_of_metal || output == Output::molar_mass_found) used.add(Field::purity);
+        const FieldSet used = needs.fields | (not_waited_for(output, needs.fields) & setup.present);
         for (const Check& check : all_.checks) {
             if (check.weight == Check::Weight::refusal && used.has(check.field)) refuse(own, check.message);
         }
@@ -75,6 +72,28 @@ private:
             if (needs.outputs.has(other)) inherit(own, state(other));
         }
         if (own.kind == OutputState::Kind::value) ready_.add(output);
+    }
+
+    /// Readings that count where they were typed, so that one of them may be refused.
+    FieldSet not_waited_for(Output output, FieldSet needed) const {
+        const Setup& setup = all_.measured.setup;
+        FieldSet fields;
+        if (needed.has(Field::scale_reading) || needed.has(Field::start_reading)) {
+            fields.add(Field::tube_factor);
+            if (setup.closed_end == ClosedEnd::largest) fields.add(Field::end_space);
+        }
+        switch (output) {
+            case Output::amount_of_metal:
+            case Output::molar_mass_found:
+            case Output::equivalent_mass: fields.add(Field::purity); break;
+            case Output::water_vapour_pressure: fields.add(Field::water_activity); break;
+            case Output::gas_volume:
+                fields.add(Field::injected_volume);
+                if (setup.apparatus == Apparatus::pressure_sensor) fields.add(Field::acid_volume);
+                break;
+            default: break;
+        }
+        return fields;
     }
 
     static void refuse(OutputState& own, const Message& reason) {

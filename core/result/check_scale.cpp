@@ -30,7 +30,7 @@ void length(Remarks& remarks) {
 }
 
 void bore(Remarks& remarks) {
-    if (!remarks.usable(Field::tube_bore)) return;
+    if (!remarks.usable(Field::tube_bore) || !has_column(remarks.setup())) return;
     if (remarks.setup().closed_end == ClosedEnd::zero) {
         remarks.note(Field::tube_bore, Message{"note.bore_counted"});
     } else if (remarks.setup().start == Start::reading) {

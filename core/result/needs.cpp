@@ -114,6 +114,7 @@ bool is_asked(Output output, const Setup& setup) {
         case Output::molar_volume_standard:
         case Output::gas_constant:
         case Output::percent_error: return setup.target != Target::gas_molar_mass;
+        case Output::water_vapour_pressure: return setup.vapour != VapourFrom::none;
         case Output::pressure_at_bench: return setup.pressure_kind != PressureKind::at_the_bench;
         case Output::start_dry_pressure: return setup.start != Start::nothing && setup.start_level_known;
         case Output::gas_at_end:
@@ -125,7 +126,8 @@ bool is_asked(Output output, const Setup& setup) {
         case Output::amount_by_volume: return setup.converted;
         case Output::molar_mass_found:
         case Output::purity_found: return setup.converted && setup.target != Target::gas_molar_mass;
-        case Output::equivalent_mass: return setup.converted && setup.gas == Gas::hydrogen;
+        case Output::equivalent_mass:
+            return setup.converted && setup.gas == Gas::hydrogen && setup.target != Target::gas_molar_mass;
         case Output::alloy_share: return setup.converted && setup.target == Target::alloy;
         case Output::gas_molar_mass: return setup.converted && setup.target == Target::gas_molar_mass;
         case Output::column_pressure: return has_column(setup);
@@ -156,9 +158,12 @@ Needs needs_of(Output output, const Setup& setup) {
                         : FieldSet::of(Field::temperature),
                     {}};
         case Output::pressure_at_bench:
-            return {setup.pressure_kind == PressureKind::mercury_column
-                        ? FieldSet::of(Field::barometer, Field::barometer_temperature)
-                        : FieldSet::of(Field::barometer, Field::height_above_sea_level),
+            // The temperature of the room serves where the barometer has none of its own.
+            return {FieldSet::of(Field::barometer, setup.pressure_kind != PressureKind::mercury_column
+                                                       ? Field::height_above_sea_level
+                                                   : setup.present.has(Field::barometer_temperature)
+                                                       ? Field::barometer_temperature
+                                                       : Field::temperature),
                     {}};
         case Output::column_pressure: return column_needs(setup, Field::level_difference);
         case Output::dry_gas_pressure:

@@ -24,12 +24,12 @@ using namespace overwater;
 
 namespace {
 
-struct Target {
+struct Promise {
     const char* name;
     std::string_view (*holds)(std::string_view bytes);
 };
 
-constexpr Target targets[]{
+constexpr Promise promises[]{
     {"number", fuzz::holds_for_number},   {"entry", fuzz::holds_for_entry},
     {"outcome", fuzz::holds_for_outcome}, {"record", fuzz::holds_for_record},
     {"stored", fuzz::holds_for_stored},   {"plan", fuzz::holds_for_plan},
@@ -47,18 +47,18 @@ TEST_CASE("every promise holds for the bytes kept from fuzzing") {
     for (const auto& folder : std::filesystem::directory_iterator(OVERWATER_SOURCE_FOLDER "/" + corpus)) {
         folders += folder.is_directory() ? 1 : 0;
     }
-    CHECK(folders == std::size(targets));
-    for (const Target& target : targets) {
+    CHECK(folders == std::size(promises));
+    for (const Promise& promise : promises) {
         int files = 0;
-        const std::string path = corpus + target.name;
+        const std::string path = corpus + promise.name;
         for (const auto& file : std::filesystem::directory_iterator(OVERWATER_SOURCE_FOLDER "/" + path)) {
             const std::string name = file.path().filename().string();
             INFO(path << '/' << name);
             const std::string bytes = file_text(path + '/' + name);
-            CHECK(target.holds(bytes) == "");
+            CHECK(promise.holds(bytes) == "");
             // Cut off anywhere, as what is still being typed or stands on a full disk.
             for (std::size_t size = 0; size < bytes.size(); size += 1 + bytes.size() / 16) {
-                CHECK(target.holds(std::string_view(bytes).substr(0, size)) == "");
+                CHECK(promise.holds(std::string_view(bytes).substr(0, size)) == "");
             }
             ++files;
         }

@@ -15,7 +15,7 @@ using namespace overwater;
 namespace {
 
 /// Readings of an ordinary run, drawn within what a bench gives.
-Measured<double> random_run(std::mt19937_64& generator) {
+Measured<double> random_run(std::mt19937_64& generator, Apparatus apparatus) {
     const auto between = [&](double low, double high) {
         return low + (high - low) * static_cast<double>(generator() >> 11) * 0x1p-53;
     };
@@ -28,17 +28,32 @@ Measured<double> random_run(std::mt19937_64& generator) {
     m.setup.acid_per_sample = one_of(2) == 0 ? 2.0 : 3.0;
     m.setup.standard_celsius = one_of(2) == 0 ? 0.0 : 25.0;
     m.setup.standard_pressure = one_of(2) == 0 ? 100000.0 : 101325.0;
-    m.setup.vapour = static_cast<VapourFrom>(one_of(3));
+    m.setup.vapour = static_cast<VapourFrom>(one_of(4));
     m.setup.mass_from = static_cast<MassFrom>(one_of(3));
     m.setup.start = static_cast<Start>(one_of(3));
     m.setup.start_level_known = one_of(2) == 0;
     m.setup.ring_known = one_of(2) == 0;
-    m.setup.pressure_kind = static_cast<PressureKind>(one_of(3));
+    m.setup.pressure_kind = static_cast<PressureKind>(one_of(4));
+    m.setup.mercury_to_zero = between(0.994, 1.0);
+    m.setup.gravity_to_standard = between(0.997, 1.003);
+    m.setup.apparatus = apparatus;
+    m.setup.gas = static_cast<Gas>(one_of(gas_count));
+    m.setup.second_molar_mass = 65.38e-3;
+    m.setup.gas_per_second = one_of(2) == 0 ? 1.0 : 0.5;
     m.setup.converted = one_of(2) == 0;
     m.setup.real_gas = one_of(2) == 0;
     m.setup.accepted_typed = one_of(2) == 0;
     if (one_of(2) == 0) m.setup.present.add(Field::end_space);
-    if (one_of(3) == 0) m.setup.present.add(Field::purity);
+    for (const Field field : {Field::purity, Field::tube_factor, Field::injected_volume, Field::acid_volume,
+                              Field::water_activity}) {
+        if (one_of(3) == 0) m.setup.present.add(field);
+    }
+    m[Input::tube_factor] = between(0.97, 1.03);
+    m[Input::injected_volume] = between(1e-7, 8e-7);
+    m[Input::flask_volume] = between(1.2e-4, 3e-4);
+    m[Input::displaced_mass] = between(0.02, 0.1);
+    m[Input::pressure_after] = between(115000, 140000);
+    m[Input::water_activity] = between(0.7, 1.0);
     m[Input::mass_of_metal] = between(2e-5, 2e-4);
     m[Input::mass_before] = between(1.2e-3, 1.3e-3);
     m[Input::mass_after] = between(1.0e-3, 1.1e-3);
@@ -104,8 +119,11 @@ std::uint64_t bits(double value) {
 TEST_CASE("every number type computes the same value to the last bit, and so does the traced tree") {
     std::mt19937_64 generator(20260131);
     constexpr std::size_t lanes = 8;
-    for (int round = 0; round < 500; ++round) {
-        const Measured<double> run = random_run(generator);
+    for (int round = 0; round < 1000; ++round) {
+        // Each vessel in turn, by the right method and by wrong ones.
+        const auto apparatus = static_cast<Apparatus>(round / 2 % static_cast<int>(apparatus_count));
+        CAPTURE(name_of(apparatus));
+        const Measured<double> run = random_run(generator, apparatus);
         const Method method = round % 2 == 0 ? Method{} : random_method(generator);
         const OutputSet all = OutputSet::all();
         const auto plain = evaluate(run, method, all);
@@ -132,8 +150,10 @@ TEST_CASE("every number type computes the same value to the last bit, and so doe
 
 TEST_CASE("the sensitivities of the dual numbers agree with difference quotients") {
     std::mt19937_64 generator(7);
-    for (int round = 0; round < 50; ++round) {
-        const Measured<double> run = random_run(generator);
+    for (int round = 0; round < 100; ++round) {
+        const auto apparatus = static_cast<Apparatus>(round % static_cast<int>(apparatus_count));
+        CAPTURE(name_of(apparatus));
+        const Measured<double> run = random_run(generator, apparatus);
         const OutputSet all = OutputSet::all();
         const auto dual = evaluate(run.lifted<Dual<input_count>>([](Input i, double v) {
                                        return Dual<input_count>::input(v, static_cast<std::size_t>(i));

@@ -91,7 +91,7 @@ TEST_CASE("a choice that is not known counts as not chosen, and its text survive
     const Record record =
         loaded(R"({"overwater":"record","version":1,"shared":{"metal":{"text":"unobtainium"}}})");
     CHECK(record.shared.at(Field::metal).text == "unobtainium");
-    CHECK_FALSE(sample_by_key(record.shared.at(Field::metal).text).has_value());
+    CHECK_FALSE(substance_by_key(record.shared.at(Field::metal).text).has_value());
 }
 
 TEST_CASE("a newer record is opened to be read") {

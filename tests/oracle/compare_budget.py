@@ -22,7 +22,8 @@ INPUTS = (
     "mass_of_metal", "mass_before", "mass_after", "ribbon_length", "mass_per_metre", "purity", "acid_volume",
     "acid_concentration", "tube_capacity", "end_space", "start_reading", "starting_bubble", "start_level_difference",
     "scale_reading", "level_difference", "temperature", "barometer", "height_above_sea_level", "outdoor_temperature",
-    "vapour_value", "accepted_value", "molar_mass", "gravity", "meniscus_ring",
+    "vapour_value", "accepted_value", "molar_mass", "gravity", "meniscus_ring", "tube_factor", "injected_volume",
+    "flask_volume", "displaced_mass", "pressure_after", "water_activity",
 )
 # A slope of the vapour pressure by differences is good to about ten digits, the vapour pressure by the formula to twelve.
 RELATIVE = 1e-9

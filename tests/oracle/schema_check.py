@@ -60,7 +60,10 @@ json.loads(examples[1])
 # What is wrong is refused: the path of the member, and a value that cannot stand there.
 wrong = [
     (["overwater"], "outcome"), (["version"], 2), (["version"], "1"), (["name"], None), (["invented"], 0),
-    (["created"], "31.1.2026"), (["apparatus"], "syringe"), (["runs"], []), (["runs"], [{}] * 7), (["runs", 0], 5),
+    (["created"], "31.1.2026"), (["apparatus"], "syringe"), (["target"], "molar_weight"), (["shared", "gas"], {"text": "argon"}),
+    (["shared", "gas_is"], {"text": "damp"}), (["shared", "second_metal"], {"text": "calcium_carbonate"}),
+    (["shared", "apparatus"], {"text": "bucket"}), (["shared", "target"], {"text": "density"}),
+    (["shared", "latitude"], {"text": 51}), (["shared", "molar_mass"], {"text": "24.3", "unit": "kg"}), (["runs"], []), (["runs"], [{}] * 7), (["runs", 0], 5),
     (["runs", 0, "entries", "scale_reading"], "9.15"), (["runs", 0, "entries", "scale_reading", "text"], 9.15),
     (["runs", 0, "entries", "scale_reading", "unit"], "g"), (["runs", 0, "entries", "later_field"], 1),
     (["shared", "temperature", "unit"], "°C"), (["shared", "temperature", "repeats"], [1]),
@@ -95,10 +98,23 @@ used = set()
 rows = re.search(r"field_infos\{\{(.*?)\}\};", source("core/bench/entry.cpp"), re.S).group(1)
 for measure, field in re.findall(r"Measure::(\w+), .*?// (\w+)", rows):
     name = defs["entries"]["properties"][field]["$ref"].rsplit("/", 1)[1]
-    check(f"{field} is measured in {measure}", name == (field if measure == "number" else measure))
+    typed = field_names.index(field) < field_names.index("metal")
+    check(f"{field} is measured in {measure}", name == (measure if measure != "number" else "plain_number" if typed else field))
     used.add(name)
 for measure in sorted(used & set(keys)):
     check(f"units of {measure}", sorted(defs[measure]["properties"]["unit"]["enum"]) == sorted(keys[measure]))
+
+# The choices among the entries, in the order of the sources; none chosen is a choice too.
+lists = source("core/bench/apparatus.hpp") + source("core/matter/gas.hpp") + source("core/bench/entry.cpp")
+in_sources = [[""] + strings(body) for body in re.findall(r"(?:names|samples|acids|masses|ends|stands|pressures|moist)\{(.*?)\};", lists, re.S)]
+targets = defs["target_name"]["enum"]
+check("choices of target", ["", *targets] in in_sources)
+for field in field_names[field_names.index("metal"):]:
+    if field not in ("target", "second_metal"):
+        check(f"choices of {field}", defs[field]["properties"]["text"]["enum"] in in_sources)
+metals = strings(re.search(r"samples\{(.*?)\};", lists, re.S).group(1))[:6]
+check("choices of second_metal", defs["second_metal"]["properties"]["text"]["enum"] == ["", *metals])
+check("choices of the record's apparatus", ["", *schema["properties"]["apparatus"]["enum"]] in in_sources)
 
 names = source("core/record/convention_names.hpp") + source("core/result/conventions.hpp")
 conventions = defs["conventions"]["properties"]

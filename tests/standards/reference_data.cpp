@@ -14,7 +14,7 @@ namespace {
 
 void check_sample(const std::vector<double>& values, double mean, double deviation, double mean_tolerance,
                   double deviation_tolerance) {
-    const Substance sample = sample_of(values);
+    const Sample sample = sample_of(values);
     CHECK(std::abs(sample.mean - mean) <= mean_tolerance * std::abs(mean));
     CHECK(std::abs(sample.deviation - deviation) <= deviation_tolerance * deviation);
 }
