@@ -61,6 +61,8 @@ Json known_conventions(const Conventions& conventions) {
     json["own_celsius"] = finite_or(conventions.own_celsius, fresh.own_celsius);
     json["own_pascal"] = finite_or(conventions.own_pressure, fresh.own_pressure);
     each_choice(conventions, [&](const char* name, auto choice) { json[name] = name_of_choice(choice); });
+    // It came later than the others: a record without it is written again as it was.
+    if (conventions.volume_unit == fresh.volume_unit) json.erase("volume_unit");
     const UnitId unit = conventions.pressure_unit;
     json["pressure_unit"] = unit == UnitId::none ? unit_as_typed : info(unit).key;
     return json;

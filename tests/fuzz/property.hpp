@@ -19,7 +19,11 @@ inline constexpr std::string_view kept{};
 
 /// Whether the English catalogue has a sentence for `key`.
 inline bool is_said(std::string_view key) {
-    static const Catalogue catalogue(text_keys, text_en);
+    static const Catalogue catalogue = [] {
+        Catalogue whole(text_keys, text_en);
+        whole.add(second_part_keys, second_part_en);
+        return whole;
+    }();
     return catalogue.knows(key);
 }
 inline bool is_said(const Message& message) { return is_said(message.key); }
