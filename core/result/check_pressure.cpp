@@ -117,7 +117,8 @@ void check_pressure(Remarks& remarks) {
     if (!remarks.usable(Field::barometer) || !is_air(remarks)) return;
     const Reading& reading = remarks.reading(Field::barometer);
     if (is_a_book_value(reading.base)) { remarks.doubt(Field::barometer, as_typed("check.pressure_assumed", reading)); }
-    if (remarks.setup().pressure_kind != PressureKind::at_the_bench) {
+    const PressureKind kind = remarks.setup().pressure_kind;
+    if (kind == PressureKind::altimeter_setting || kind == PressureKind::reduced_to_sea_level) {
         if (reading.base < lowest_at_sea_level) {
             remarks.doubt(Field::barometer, as_typed("check.report_too_low", reading));
         }

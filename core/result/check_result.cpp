@@ -46,6 +46,8 @@ bool about(double value, double wanted, double share) { return std::fabs(value /
 /// Molar volume found, as a multiple of an ideal gas's at the same temperature and pressure.
 std::optional<double> times_expected(const Assessment& all) {
     if (all.has(Output::gas_constant)) return all.outcome[Output::gas_constant] / gas_constant.si();
+    // In a closed flask the gas is spread over all of it: without its pressure the volume says nothing.
+    if (all.measured.setup.apparatus == Apparatus::pressure_sensor) return std::nullopt;
     if (all.has(Output::molar_volume_bench)) return all.outcome[Output::molar_volume_bench] / as_collected;
     return std::nullopt;
 }
@@ -53,7 +55,7 @@ std::optional<double> times_expected(const Assessment& all) {
 /// The same mark with the other number at the closed end.
 bool other_end_fits(const Remarks& remarks, double times) {
     const Setup& setup = remarks.setup();
-    if (setup.start == Start::reading || !remarks.usable(Field::tube_capacity)) return false;
+    if (!has_column(setup) || setup.start == Start::reading || !remarks.usable(Field::tube_capacity)) return false;
     const double mark = remarks.base(Field::scale_reading);
     const double bubble = setup.start == Start::bubble ? remarks.base(Field::starting_bubble) : 0.0;
     const double seen = setup.closed_end == ClosedEnd::largest ? mark : remarks.base(Field::tube_capacity) - mark;
@@ -64,7 +66,7 @@ bool other_end_fits(const Remarks& remarks, double times) {
 /// The metal whose mole ratio and molar mass would make it right.
 std::optional<Substance> other_metal(const Remarks& remarks, double times) {
     const auto& own = remarks.run().readings.sample;
-    if (!own) return std::nullopt;
+    if (!own || !is_metal(*own)) return std::nullopt;
     const auto grams_a_mole = [](Substance metal) {
         return molar_mass_of(metal).si() / reaction(metal, Acid::hydrochloric).gas_per_sample;
     };

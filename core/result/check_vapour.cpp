@@ -49,6 +49,7 @@ Message with_temperature(std::string_view key, const Reading& vapour, const Read
 }  // namespace
 
 void check_vapour(Remarks& remarks) {
+    if (remarks.setup().vapour == VapourFrom::none) return;
     const Conventions& conventions = remarks.run().conventions;
     if (conventions.vapour == Conventions::Vapour::not_subtracted && remarks.typed(Field::barometer)) {
         remarks.note(Field::barometer, Message{"note.vapour_not_subtracted"});

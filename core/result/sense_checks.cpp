@@ -57,10 +57,13 @@ Field field_of_mass(const Setup& setup) {
 void add_sense_checks(Assessment& assessment) {
     Remarks remarks(assessment);
     check_vessel(remarks);
-    check_scale(remarks);
-    check_end_space(remarks);
-    check_start(remarks);
-    check_level(remarks);
+    // What was typed for a tube is kept, and nothing is said of it where there is none.
+    const bool on_scale = remarks.setup().apparatus < Apparatus::displaced_water;
+    const bool column = has_column(remarks.setup());
+    if (on_scale) check_scale(remarks);
+    if (column) check_end_space(remarks);
+    if (on_scale) check_start(remarks);
+    if (column) check_level(remarks);
     check_temperature(remarks);
     check_pressure(remarks);
     check_vapour(remarks);

@@ -106,7 +106,9 @@ TEST_CASE("every equation is balanced, and says what the numbers of the row say"
         for (const Acid acid : acids) {
             const Reaction& row = reaction(sample, acid);
             INFO(row.equation);
-            const auto [before, after] = sides_of(row.equation);
+            const Sides sides = sides_of(row.equation);
+            const std::vector<Term>& before = sides.before;
+            const std::vector<Term>& after = sides.after;
             CHECK(atoms_of(before) == atoms_of(after));
             CHECK(row.sample == coefficient_of(before, symbol_of(sample)));
             CHECK(row.acid == coefficient_of(before, formula_of(acid)));
@@ -126,8 +128,8 @@ TEST_CASE("every equation is balanced, and says what the numbers of the row say"
 
 TEST_CASE("the counting of atoms finds an equation that is not balanced") {
     const auto balanced = [](std::string_view equation) {
-        const auto [before, after] = sides_of(equation);
-        return atoms_of(before) == atoms_of(after);
+        const Sides sides = sides_of(equation);
+        return atoms_of(sides.before) == atoms_of(sides.after);
     };
     CHECK(balanced("2Al+3H2SO4->Al2(SO4)3+3H2"));
     CHECK_FALSE(balanced("2Al+3H2SO4->Al2(SO4)3+2H2"));

@@ -52,7 +52,9 @@ TEST_CASE("what is sought, with and without a conversion") {
         {Target::molar_mass, Output::molar_mass_found},        {Target::equivalent_mass, Output::equivalent_mass},
         {Target::purity, Output::purity_found},                {Target::alloy, Output::alloy_share},
         {Target::gas_molar_mass, Output::gas_molar_mass}};
-    for (const auto& [target, output] : rows) {
+    for (const auto& row : rows) {
+        const Target target = row.first;
+        const Output output = row.second;
         CAPTURE(std::string(name_of(target)));
         CHECK(sought_output(converted, target) == output);
         // Without standard conditions the accepted molar volume says nothing of this gas; the gas constant needs none.
@@ -180,10 +182,10 @@ TEST_CASE("what each last line is compared with") {
     CHECK_FALSE(known_value(own.assessed(), Output::equivalent_mass).has_value());
     const std::pair<const char*, double> gases[] = {{"hydrogen", 2.016}, {"oxygen", 31.998}, {"nitrogen", 28.014},
                                                     {"carbon_dioxide", 44.009}, {"methane", 16.043}};
-    for (const auto& [gas, grams] : gases) {
+    for (const auto& row : gases) {
         const Sheet weighed = syringe("100").with(
-            {{Field::target, "gas_molar_mass"}, {Field::gas, gas}, {Field::mass_of_metal, "0.1"}});
-        CHECK(known(weighed, Output::gas_molar_mass, UnitId::gram_per_mole) == doctest::Approx(grams).epsilon(1e-9));
+            {{Field::target, "gas_molar_mass"}, {Field::gas, row.first}, {Field::mass_of_metal, "0.1"}});
+        CHECK(known(weighed, Output::gas_molar_mass, UnitId::gram_per_mole) == doctest::Approx(row.second).epsilon(1e-9));
     }
 }
 

@@ -144,7 +144,9 @@ TEST_CASE("a millilitre more is a millilitre more in every vessel") {
     const std::pair<Apparatus, double> volumes[] = {{Apparatus::tube_over_water, 43.20}, {Apparatus::generator_flask, 43.20},
                                                     {Apparatus::gas_syringe, 42.71}, {Apparatus::displaced_water, 42.62 / 0.997907},
                                                     {Apparatus::pressure_sensor, 140.0 * 29.63 / 99.62}};
-    for (const auto& [vessel, volume] : volumes) {
+    for (const auto& row : volumes) {
+        const Apparatus vessel = row.first;
+        const double volume = row.second;
         CAPTURE(std::string(name_of(vessel)));
         CHECK(effect(good_run(vessel), Cause::gas_lost, 1e-6) == doctest::Approx(-100 / volume).epsilon(1e-6));
     }

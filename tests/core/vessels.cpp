@@ -197,6 +197,34 @@ TEST_CASE("nothing is said of a reading that the vessel does not have") {
     }
 }
 
+TEST_CASE("what is looked over differs with the vessel") {
+    // An end space that was left blank for the tube is none of the water's that was weighed.
+    for (const Apparatus vessel : {Apparatus::gas_syringe, Apparatus::displaced_water, Apparatus::pressure_sensor}) {
+        const Sheet burette = good_run(vessel).with(
+            {{Field::number_at_closed_end, "largest"}, {Field::tube_capacity, "900"}, {Field::tube_bore, "40"}});
+        CAPTURE(std::string(name_of(vessel)));
+        CHECK_FALSE(says(burette, Field::end_space, "note.end_space_blank"));
+        CHECK_FALSE(says(burette, Field::tube_bore, "note.bore_unknown"));
+    }
+    // A flask and a mass alone say nothing of a slip: V/n is that of a gas spread over the flask.
+    const Sheet flask = good_run(Apparatus::pressure_sensor);
+    for (const Check& check : flask.without(Field::pressure_after).assessed().checks) CHECK(check.weight == Check::Weight::note);
+    CHECK(says(flask.with({{Field::mass_of_metal, "0.412"}}), Field::mass_of_metal, "check.slip_of_ten_below"));
+    // A mercury barometer stands on the bench: 560 mm are the air of Bogota, and no report's mistake.
+    const Sheet high = good_run(Apparatus::gas_syringe).with({{Field::pressure_kind, "mercury_column"}, {Field::barometer, "560.0 mmHg"}});
+    CHECK_FALSE(says(high, Field::barometer, "check.report_too_low"));
+    CHECK(says(high.with({{Field::pressure_kind, "reduced_to_sea_level"}}), Field::barometer, "check.report_too_low"));
+    // No metal explains too little gas of a carbonate: 65.38/100.086 of it would be zinc's.
+    const Sheet carbonate = good_run(Apparatus::gas_syringe).with({{Field::metal, "calcium_carbonate"}, {Field::mass_of_metal, "0.2598"}});
+    CHECK_FALSE(says(carbonate, Field::metal, "check.other_metal"));
+    // A dried gas has no vapour to speak of.
+    Conventions own;
+    own.vapour = Conventions::Vapour::own_value;
+    const Sheet dry = good_run(Apparatus::gas_syringe).with({{Field::own_vapour_pressure, "35 mmHg"}}).by(own);
+    CHECK(says(dry, Field::own_vapour_pressure, "check.vapour_of_other_temperature"));
+    CHECK_FALSE(says(dry.with({{Field::gas_is, "dry"}}), "check.vapour_of_other_temperature"));
+}
+
 TEST_CASE("what is chosen and chosen back gives the same values, and leaves every reading as it was typed") {
     const auto same = [](const Sheet& one, const Sheet& other) {
         const Assessment a = one.assessed();

@@ -247,6 +247,9 @@ def compare(name, case):
     expected = vessel.outputs()
     if vessel.texts.get("pressure_kind") != "mercury_column":
         del expected["pressure_at_bench"]
+    # No vapour in what is counted: no such step.
+    if vessel.vessel == "pressure_sensor" or vessel.texts.get("gas_is") == "dry":
+        del expected["water_vapour_pressure"]
     checks.that(set(case["value"]) == set(expected), f"{name}: outputs {set(case['value']) ^ set(expected)}")
     for output, (value,) in case["value"].items():
         if output not in expected:

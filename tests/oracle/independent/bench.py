@@ -265,6 +265,8 @@ class Bench:
         out["amount_by_volume"] = by_volume = volume * converted / accepted
         gas_per_metal = self.ratios[self.text("acid")][0]
         out["molar_mass_found"] = gas_per_metal * self.mass * x.get("purity", 1) / by_volume
+        # What sets half a mole of hydrogen free.
+        out["equivalent_mass"] = self.mass * x.get("purity", 1) / (2 * by_volume)
         out["purity_found"] = by_volume * x["molar_mass"] / gas_per_metal / self.mass
         return out
 
