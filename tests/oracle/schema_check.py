@@ -53,9 +53,10 @@ for path in demos:
 
 # Every example record in record.md fits too.
 examples = re.findall(r"```json\n(.*?)```", source("core/record/record.md"), re.S)
-check("record.md shows a record and an outcome", len(examples) == 2)
+check("record.md shows a record, a course and an outcome", len(examples) == 3)
 check("the record in record.md fits", validator.is_valid(json.loads(examples[0])))
-json.loads(examples[1])
+for example in examples[1:]:
+    json.loads(example)
 
 # What is wrong is refused: the path of the member, and a value that cannot stand there.
 wrong = [
@@ -126,7 +127,8 @@ for name, rule in conventions.items():
         check(f"choices of {name}", rule["enum"] in tables)
 check("every choice of the sources is in the schema",
       all(table in [rule.get("enum") for rule in conventions.values()] for table in tables))
-check("the fixture holds every convention", set(conventions) <= set(fixture["conventions"]))
+# What came later is missing in the fixture, which never changes.
+check("the fixture holds every convention", set(conventions) - {"volume_unit"} <= set(fixture["conventions"]))
 check("the fixture holds every member", set(schema["properties"]) <= set(fixture))
 
 print(f"{passed} passed, {failed} failed")
