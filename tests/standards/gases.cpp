@@ -15,8 +15,6 @@ using namespace overwater;
 
 namespace {
 
-constexpr Gas tabled[] = {Gas::hydrogen, Gas::oxygen, Gas::nitrogen, Gas::carbon_dioxide, Gas::methane, Gas::helium};
-
 double virial(Gas gas, double kelvin) { return second_virial(gas, kelvin).si() * 1e6; }
 
 /// The real gas's accepted molar volume, L/mol, as a class would compare with it.
