@@ -319,3 +319,37 @@ TEST_CASE("a long equation is broken at its signs, and hostile text breaks nothi
         for (const Node& node : desk.nodes()) CHECK(node.rect.right() <= 390.5F);
     }
 }
+
+TEST_CASE("a reaction is taken to the bench: a substance that it lists, or the numbers of another one, in one step") {
+    new_world();
+    Desk desk;
+    const std::string before = desk.app().entry(Field::metal).text;
+    write(desk, "CaCO3 + HCl -> CaCl2 + H2O + CO2");
+    desk.press("equations.take");
+    desk.settle();
+    CHECK(desk.app().page() == PageName::bench);
+    CHECK(desk.app().entry(Field::metal).text == "calcium_carbonate");
+    CHECK(desk.app().entry(Field::acid).text == "hydrochloric");
+    desk.press("header.undo");
+    CHECK(desk.app().entry(Field::metal).text == before);
+
+    // Citric acid is none of the bench's acids. Na 22.990, H 1.0080, C 12.011, 3 O 15.999 each: 84.006 g/mol
+    // (abridged standard atomic weights, IUPAC 2021); three of gas for three.
+    write(desk, "NaHCO3 + C6H8O7 -> Na3C6H5O7 + H2O + CO2");
+    desk.press("equations.take");
+    desk.settle();
+    CHECK(desk.app().entry(Field::metal).text == "own");
+    CHECK(desk.app().entry(Field::molar_mass).text == "84.006");
+    CHECK(desk.app().entry(Field::gas).text == "carbon_dioxide");
+    CHECK(desk.app().entry(Field::gas_per_mole).text == "1");
+    CHECK(desk.app().assessment().has(Output::amount_of_gas));
+
+    // Aluminium with sodium hydroxide: 2 Al + 2 NaOH + 6 H2O -> 2 NaAl(OH)4 + 3 H2, in every textbook.
+    write(desk, "Al + NaOH + H2O -> NaAl(OH)4 + H2");
+    desk.press("equations.take");
+    desk.settle();
+    CHECK(desk.app().entry(Field::metal).text == "own");
+    CHECK(desk.app().entry(Field::molar_mass).text == "26.982");
+    CHECK(desk.app().entry(Field::gas).text == "hydrogen");
+    CHECK(desk.app().entry(Field::gas_per_mole).text == "1.5");
+}

@@ -265,10 +265,12 @@ private:
     std::vector<std::pair<Field, std::string>> for_the_bench(std::size_t weighed, double gas_per_mole, std::size_t gas) const {
         std::vector<std::pair<Field, std::string>> entries;
         const std::string formula = plain(weighed);
+        std::optional<Acid> with;
         for (std::size_t i = 0; i < equation_.reactants; ++i) {
             for (std::size_t a = 0; a < acid_count; ++a) {
                 const auto acid = static_cast<Acid>(a);
                 if (plain(i) != formula_of(acid)) continue;
+                with = acid;
                 entries.emplace_back(Field::acid, key_of(acid));
                 entries.emplace_back(Field::acid_per_mole,
                                      decimal(moles_per_mole(coefficients_, i, weighed).value()));
@@ -276,7 +278,9 @@ private:
         }
         for (std::size_t i = 0; i + 1 < sample_count; ++i) {
             const auto sample = static_cast<Substance>(i);
-            if (formula != symbol_of(sample)) continue;
+            const Reaction& listed = reaction(sample, with.value_or(Acid::hydrochloric));
+            const bool same = listed.acid == 0 ? equation_.reactants == 1 : with && equation_.reactants == 2;
+            if (!same || formula != symbol_of(sample) || plain(gas) != formula_of(listed.kind_of_gas)) continue;
             entries.emplace_back(Field::metal, key_of(sample));
             return entries;
         }
