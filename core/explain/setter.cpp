@@ -107,6 +107,11 @@ Formula Setter::numbers(std::int32_t index, UnitId unit, int decimals) {
     switch (node.kind) {
         case NodeKind::sum:
         case NodeKind::difference: {
+            // The moles a gram of an alloy are no share: such terms are written out, each with its own units.
+            if (unit == UnitId::percent && trace_[node.b].kind == NodeKind::quotient) {
+                Formula first = numbers(node.a, unit, decimals);
+                return joined(minus_sign, std::move(first), numbers(node.b, unit, decimals));
+            }
             Formula row = terms(index, unit, decimals);
             row.children.push_back(Formula::leaf(Kind::unit, std::string(info(unit).symbol)));
             return row;

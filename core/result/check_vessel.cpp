@@ -25,6 +25,15 @@ void solubility(Remarks& remarks) {
                  Message{"note.soluble_gas"}.figures("volume", volumes * millilitre.factor, UnitId::millilitre, 2));
 }
 
+/// What stands in the flask is no room for the gas: each mL that was not taken off makes the result high by one mL's share.
+void liquid(Remarks& remarks) {
+    if (remarks.setup().apparatus != Apparatus::pressure_sensor || remarks.typed(Field::acid_volume)) return;
+    const Assessment& all = remarks.run();
+    if (!all.has(Output::gas_volume)) return;
+    remarks.note(Field::acid_volume, Message{"note.liquid_blank"}.figures(
+                                         "share", millilitre.factor / all.outcome[Output::gas_volume], UnitId::percent, 2));
+}
+
 void cautions(Remarks& remarks) {
     if (remarks.setup().apparatus == Apparatus::pressure_sensor) {
         remarks.note(Field::apparatus, Message{"note.closed_flask"});
@@ -60,6 +69,7 @@ void activity(Remarks& remarks) {
 
 void check_vessel(Remarks& remarks) {
     solubility(remarks);
+    liquid(remarks);
     cautions(remarks);
     uncorrected(remarks);
     activity(remarks);

@@ -112,8 +112,11 @@ bool is_asked(Output output, const Setup& setup) {
         case Output::molar_volume_bench:
         case Output::dry_gas_at_barometer:
         case Output::molar_volume_standard:
-        case Output::gas_constant:
-        case Output::percent_error: return setup.target != Target::gas_molar_mass;
+        case Output::gas_constant: return setup.target != Target::gas_molar_mass;
+        case Output::percent_error:
+            // As collected in a closed flask the gas has its partial pressure: nothing to be compared with 24 L/mol.
+            return setup.target != Target::gas_molar_mass &&
+                   (setup.converted || setup.apparatus != Apparatus::pressure_sensor);
         case Output::water_vapour_pressure: return setup.vapour != VapourFrom::none;
         case Output::pressure_at_bench: return setup.pressure_kind != PressureKind::at_the_bench;
         case Output::start_dry_pressure: return setup.start != Start::nothing && setup.start_level_known;

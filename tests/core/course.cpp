@@ -181,7 +181,8 @@ TEST_CASE("a text that is no course is refused with a reason") {
         {with(R"("version":1,"name":"a\nb","conventions":{})"), "course.name"},
         {with(R"("version":1,"name":")" + letters + R"(x","conventions":{})"), "course.name"}};
     for (const auto& [text, key] : texts) {
-        INFO(text.substr(0, 100));
+        const std::string begins = text.substr(0, 100);
+        INFO(begins);
         const CourseLoad load = course_from_json(text);
         CHECK_FALSE(load.course.has_value());
         CHECK(load.problem.key == key);

@@ -128,6 +128,19 @@ TEST_CASE("the share of a metal in an alloy with a second one") {
     CHECK(scarce.assessed().state(Output::alloy_share).reason.key == "refusal.acid_gave_out");
 }
 
+TEST_CASE("little gas is no slip where a purity or an alloy is sought") {
+    // Half the gas of pure aluminium.
+    const Sheet half = syringe("17.0").with({{Field::metal, "aluminium"}, {Field::mass_of_metal, "0.02468"}});
+    const auto doubts = [](const Sheet& sheet) {
+        int count = 0;
+        for (const Check& check : sheet.assessed().checks) count += check.weight == Check::Weight::doubt ? 1 : 0;
+        return count;
+    };
+    CHECK(doubts(half) == 1);
+    CHECK(doubts(half.with({{Field::target, "purity"}})) == 0);
+    CHECK(doubts(half.with({{Field::target, "alloy"}, {Field::second_metal, "zinc"}})) == 0);
+}
+
 TEST_CASE("the molar mass of a gas that was weighed, ideal and real") {
     // 4 mmol of carbon dioxide have 176.036 mg; as a real gas 24.6666 L/mol at 25 °C and 100 kPa (standards.md, section 5:
     // Span and Wagner 1996), 98.6664 mL. Taken as ideal, its amount is 24.6666/24.78957 of that.

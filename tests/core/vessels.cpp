@@ -210,6 +210,12 @@ TEST_CASE("what is looked over differs with the vessel") {
     const Sheet flask = good_run(Apparatus::pressure_sensor);
     for (const Check& check : flask.without(Field::pressure_after).assessed().checks) CHECK(check.weight == Check::Weight::note);
     CHECK(says(flask.with({{Field::mass_of_metal, "0.412"}}), Field::mass_of_metal, "check.slip_of_ten_below"));
+    // 1 mL of 150.0 mL are 0.67 %; nothing is said where it was measured, or nothing can be said yet.
+    CHECK(number_in(found(flask.without(Field::acid_volume), Field::acid_volume, "note.liquid_blank"), "share") ==
+          doctest::Approx(1 / 150.0).epsilon(1e-9));
+    CHECK_FALSE(says(flask, "note.liquid_blank"));
+    CHECK_FALSE(says(flask.without(Field::acid_volume).without(Field::flask_volume), "note.liquid_blank"));
+    CHECK_FALSE(says(good_run(Apparatus::generator_flask).without(Field::acid_volume), "note.liquid_blank"));
     // A mercury barometer stands on the bench: 560 mm are the air of Bogota, and no report's mistake.
     const Sheet high = good_run(Apparatus::gas_syringe).with({{Field::pressure_kind, "mercury_column"}, {Field::barometer, "560.0 mmHg"}});
     CHECK_FALSE(says(high, Field::barometer, "check.report_too_low"));

@@ -226,3 +226,22 @@ TEST_CASE("every step of a working has its reason, by the way it is done") {
     conventions.vapour = Conventions::Vapour::older_table;
     CHECK(with({}, Output::water_vapour_pressure, conventions) == "reason.water_vapour_pressure.table");
 }
+
+TEST_CASE("the share in an alloy is written out with the moles that a gram of each metal gives") {
+    // 42.71 mL of dry gas at 99.62 kPa and 21.4 °C have 39.456 mL at 0 °C and 100 kPa, 1.7373 mmol (by hand).
+    const Page page(Sheet().with({{Field::apparatus, "gas_syringe"},
+                                  {Field::gas_is, "dry"},
+                                  {Field::target, "alloy"},
+                                  {Field::metal, "aluminium"},
+                                  {Field::second_metal, "zinc"},
+                                  {Field::mass_of_metal, "0.0500"},
+                                  {Field::scale_reading, "42.71"},
+                                  {Field::temperature, "21.4"},
+                                  {Field::barometer, "99.62"}}));
+    const std::string numbers = page.numbers(Output::alloy_share);
+    INFO(numbers);
+    CHECK(numbers.find("(0.0017373 mol)/(0.0500 g)") != std::string::npos);
+    CHECK(numbers.find("65.38 g/mol") != std::string::npos);
+    CHECK(numbers.find("26.982 g/mol") != std::string::npos);
+    CHECK(numbers.find("100 %") != std::string::npos);
+}
