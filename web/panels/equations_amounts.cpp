@@ -289,7 +289,7 @@ private:
             if (plain(gas) == gas_formulas[i]) kind = gas_names[i];
         }
         entries.emplace_back(Field::metal, key_of(Substance::own));
-        entries.emplace_back(Field::molar_mass, decimal(masses_[weighed]));
+        entries.emplace_back(Field::molar_mass, decimal(1e3 * masses_[weighed]));
         entries.emplace_back(Field::gas, kind);
         entries.emplace_back(Field::gas_per_mole, decimal(gas_per_mole));
         return entries;
