@@ -32,7 +32,7 @@ constexpr std::size_t burette_10_005_b = 8;
 
 // ISO 385: ISO 385:2005, Table 1, from a second-hand copy. ISO 4788: ISO 4788:2005, from memory;
 // its divisions: the usual ones, from memory. Gas measuring tubes have no ISO class: usual ones, from memory.
-constexpr std::array<Instrument, 24> tubes{{
+constexpr std::array<Instrument, 25> tubes{{
     scale("burette_50_b", 50, 0.1, 0.10),       // ISO 385
     scale("burette_50_a", 50, 0.1, 0.05),       // ISO 385
     scale("burette_100_b", 100, 0.2, 0.20),     // ISO 385
@@ -47,6 +47,7 @@ constexpr std::array<Instrument, 24> tubes{{
     scale("burette_10_002_a", 10, 0.02, 0.02),  // ISO 385
     scale("gas_tube_50", 50, 0.1, 0.10),        // from memory
     scale("gas_tube_100", 100, 0.2, 0.20),      // from memory
+    scale("gas_syringe_100", 100, 1, 1.0),      // common practice, no source: friction and a division
     scale("cylinder_10_b", 10, 0.2, 0.20),      // ISO 4788; ASTM E1272-02 (2012), Table 1, prints the same limit
     scale("cylinder_10_a", 10, 0.2, 0.10),      // ISO 4788; ASTM E1272-02 (2012), Table 1, prints the same limit
     scale("cylinder_25_b", 25, 0.5, 0.50),      // ISO 4788; wider than ASTM E1272

@@ -278,7 +278,10 @@ Formula Setter::constant_leaf(const TraceNode& node) const {
         case Constant::standard_temperature: return with_unit(trimmed(node.value, 4), UnitId::kelvin);
         case Constant::standard_pressure:
         case Constant::pressure_at_sea_level:
-            return with_unit(trimmed(from_base(node.value, pressure_unit_), 5), pressure_unit_);
+            // Six figures: 101.325 kPa are 760 mmHg and not 759.99989.
+            return with_unit(without_end_zeros(format_significant(from_base(node.value, pressure_unit_), 6, conventions_.decimal_sign),
+                                               conventions_.decimal_sign),
+                             pressure_unit_);
         case Constant::molar_gas_constant: return with_number(node.value, 5, UnitId::joule_per_mole_kelvin);
         case Constant::sea_level_temperature: return with_number(node.value, 2, UnitId::kelvin);
         case Constant::lapse_rate: return with_unit_text(number(node.value, 4), "K/m");

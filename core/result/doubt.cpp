@@ -104,10 +104,19 @@ private:
         return info(read.unit).measure == Measure::mass && read.base > 0 ? out_.measured[input] / read.base : 1.0;
     }
 
+    /// The one assumed: a syringe is read and moves like one, whatever its size.
+    const Instrument* usual(Field field) const {
+        const bool on_scale = field == Field::scale_reading || field == Field::start_reading;
+        if (on_scale && all_.measured.setup.apparatus == Apparatus::gas_syringe) {
+            return instrument_by_key(Field::scale_reading, "gas_syringe_100");
+        }
+        return assumed_instrument(field, capacity());
+    }
+
     void by_instrument(Input input) {
         const Field field = field_of(input);
         if (!there(field)) return;
-        const Instrument* usual = assumed_instrument(field, capacity());
+        const Instrument* usual = this->usual(field);
         if (usual == nullptr) return typed_only(input);
         of_reading(input, usual->reading, usual->reading_shape);
     }
@@ -190,7 +199,7 @@ private:
         if (there(Field::scale_reading)) {
             by_instrument(Input::scale_reading);
             const Instrument* chosen = reading(Field::scale_reading).doubt.instrument;
-            const Instrument* tube = chosen != nullptr ? chosen : assumed_instrument(Field::scale_reading, capacity());
+            const Instrument* tube = chosen != nullptr ? chosen : usual(Field::scale_reading);
             // Who types a half-width for the reading has said nothing about the tube's own scale.
             if (tube != nullptr) {
                 even(Input::scale_reading, DoubtKind::class_limit,

@@ -96,6 +96,11 @@ private:
     /// The next better instrument for this field, of the same vessel.
     bool finer(const BudgetRow& row, bool by_limit) {
         const Field field = field_of(row.doubt.input);
+        // Another barometer measures nothing in a closed flask, and a burette is no syringe.
+        const Apparatus vessel = all_.measured.setup.apparatus;
+        const bool pressure = field == Field::barometer || field == Field::pressure_after;
+        const bool scale = field == Field::scale_reading || field == Field::start_reading;
+        if ((pressure && vessel == Apparatus::pressure_sensor) || (scale && vessel == Apparatus::gas_syringe)) return false;
         const Instrument* best = nullptr;
         const auto size = [by_limit](const Instrument& i) { return by_limit ? i.limit : i.reading; };
         for (const Instrument& other : instruments_for(field)) {

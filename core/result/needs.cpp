@@ -105,6 +105,15 @@ bool has_column(const Setup& setup) {
     return setup.apparatus == Apparatus::tube_over_water || setup.apparatus == Apparatus::generator_flask;
 }
 
+namespace {
+
+/// All the gas comes of the one substance that is weighed.
+bool of_one_substance(const Setup& setup) {
+    return setup.target != Target::gas_molar_mass && setup.target != Target::alloy;
+}
+
+}  // namespace
+
 bool is_asked(Output output, const Setup& setup) {
     switch (output) {
         case Output::amount_of_metal:
@@ -128,9 +137,8 @@ bool is_asked(Output output, const Setup& setup) {
         case Output::volume_at_standard:
         case Output::amount_by_volume: return setup.converted;
         case Output::molar_mass_found:
-        case Output::purity_found: return setup.converted && setup.target != Target::gas_molar_mass;
-        case Output::equivalent_mass:
-            return setup.converted && setup.gas == Gas::hydrogen && setup.target != Target::gas_molar_mass;
+        case Output::purity_found: return setup.converted && of_one_substance(setup);
+        case Output::equivalent_mass: return setup.converted && setup.gas == Gas::hydrogen && of_one_substance(setup);
         case Output::alloy_share: return setup.converted && setup.target == Target::alloy;
         case Output::gas_molar_mass: return setup.converted && setup.target == Target::gas_molar_mass;
         case Output::column_pressure: return has_column(setup);

@@ -171,6 +171,7 @@ def families(sources):
     elsewhere = [*sources.names("apparatus_names"), "substance"]
     possible = {f"field.{field}.{where}" for field in fields for where in elsewhere}
     possible |= {f"output.{output}.substance" for output in outputs}
+    possible |= {f"hint.{field}.{where}" for field in fields for where in elsewhere}
     possible |= {f"{key}.about" for key in required if re.fullmatch(r"conventions\.\w+", key)}
     for beginning, names, needed in (("field.", fields, True), ("output.", outputs, True),
                                      ("standard.", standards, True), ("conditions.", standards[:-1], True),

@@ -48,7 +48,7 @@ float example_banner(App& app, Ui& ui, Rect area, float margin) {
 float dock(App& app, Ui& ui) {
     const float half = (ui.width() - 42) / 2;
     const Type type{};
-    const Output shown[] = {Output::dry_gas_pressure, Output::molar_volume_standard};
+    const Output shown[] = {Output::dry_gas_pressure, app.sought()};
     float tall = 0;
     for (const Output output : shown) {
         const auto lines = ui.lines(app.shown_briefly(output), type, half).size();

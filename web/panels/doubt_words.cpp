@@ -87,7 +87,7 @@ std::string doubt_name(const App& app, const Doubt& doubt) {
             if (doubt.input == Input::scale_reading || doubt.input == Input::start_reading) {
                 return app.say(Message{"doubt.kind.scale_reading"}.field("reading", name_of(field)));
             }
-            return app.say("field." + std::string(name_of(field)));
+            return field_name(app, field);
         case DoubtKind::scatter:
             return app.say(Message{"doubt.kind.scatter"}
                                .field("reading", name_of(field))

@@ -21,7 +21,8 @@ constexpr Type about_type{Face::regular, 14, Ink::soft};
 /// What one may want to be sure of.
 constexpr Output offered[] = {Output::molar_volume_standard, Output::molar_volume_bench, Output::gas_volume,
                               Output::dry_gas_pressure,      Output::amount_of_gas,      Output::gas_constant,
-                              Output::molar_mass_found,      Output::purity_found};
+                              Output::molar_mass_found,      Output::purity_found,       Output::equivalent_mass,
+                              Output::alloy_share,           Output::gas_molar_mass};
 
 class HowSure {
 public:

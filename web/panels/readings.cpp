@@ -136,8 +136,9 @@ private:
         const Apparatus vessel = apparatus();
         if (vessel == Apparatus::displaced_water || vessel == Apparatus::pressure_sensor) {
             group("after", {}, {});
-            rows_.typed(vessel == Apparatus::displaced_water ? Field::displaced_mass : Field::pressure_after);
-            return;
+            if (vessel == Apparatus::displaced_water) return rows_.typed(Field::displaced_mass);
+            rows_.typed(Field::barometer);
+            return rows_.typed(Field::pressure_after);
         }
         const bool column = has_column(run().measured.setup);
         const bool start = there(Field::start_reading) || (column && there(Field::starting_bubble));
@@ -164,10 +165,10 @@ private:
         const bool mercury = kind == PressureKind::mercury_column;
         rows_.typed(Field::temperature);
         if (open && !in_flask) rows_.radios(Field::pressure_kind);
-        rows_.typed(Field::barometer);
+        if (!in_flask) rows_.typed(Field::barometer);
         if (mercury) rows_.typed(Field::barometer_temperature);
         if (mercury || there(Field::latitude)) rows_.typed(Field::latitude);
-        if (open || kind != PressureKind::at_the_bench || there(Field::height_above_sea_level)) {
+        if (!in_flask && (open || kind != PressureKind::at_the_bench || there(Field::height_above_sea_level))) {
             rows_.typed(Field::height_above_sea_level);
         }
         if (kind == PressureKind::reduced_to_sea_level) rows_.typed(Field::outdoor_temperature);

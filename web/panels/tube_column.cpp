@@ -16,12 +16,19 @@ namespace {
 constexpr Type small{Face::regular, 14, Ink::soft};
 constexpr Type smallest{Face::regular, 13, Ink::soft};
 
-std::string hint_key(Field field) {
-    return "hint." + (field == Field::count ? std::string("start") : std::string(name_of(field)));
+/// The hint for a reading depends on the vessel and on what is weighed, as its name does.
+std::string hint_key(const App& app, Field field) {
+    const std::string usual = "hint." + (field == Field::count ? std::string("start") : std::string(name_of(field)));
+    const Readings& readings = app.assessment().readings;
+    const std::string here = usual + '.' + std::string(name_of(readings.apparatus));
+    if (Language::knows(here)) return here;
+    const std::string of_substance = usual + ".substance";
+    const bool metal = is_metal(readings.sample.value_or(Substance::magnesium));
+    return !metal && Language::knows(of_substance) ? of_substance : usual;
 }
 
 void draw_hint(App& app, Ui& ui, Rect area) {
-    const std::string hint = hint_key(app.attended());
+    const std::string hint = hint_key(app, app.attended());
     if (Language::knows(hint)) ui.text("bench.hint", {area.x, area.y, area.w, 0}, app.say(hint), small);
 }
 
@@ -29,7 +36,7 @@ void draw_hint(App& app, Ui& ui, Rect area) {
 float height_of_hints(App& app, Ui& ui, float width) {
     std::size_t most = 0;
     for (std::size_t i = 0; i <= field_count; ++i) {
-        const std::string hint = hint_key(static_cast<Field>(i));
+        const std::string hint = hint_key(app, static_cast<Field>(i));
         if (Language::knows(hint)) most = std::max(most, ui.lines(app.say(hint), small, width).size());
     }
     return Ui::line_height(small) * static_cast<float>(most);

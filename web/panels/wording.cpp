@@ -25,7 +25,8 @@ std::string choice_words(const App& app, Field field, std::string_view value) {
 }
 
 std::string equation_words(const App& app, const Readings& readings) {
-    if (!readings.sample) return {};
+    // A gas that is weighed itself comes of no reaction, and an alloy of two.
+    if (!readings.sample || readings.target == Target::gas_molar_mass || readings.target == Target::alloy) return {};
     const std::string_view equation = reaction(*readings.sample, readings.acid.value_or(Acid::hydrochloric)).equation;
     std::string words;
     bool coefficient = true;  // a number before a formula stays on the line
