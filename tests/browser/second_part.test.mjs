@@ -33,17 +33,14 @@ const kept = (tab) => tab.waitForFunction(async (name) => {
 
 for (const kind of kinds) {
     describe(`the second part, ${kind}`, { timeout: 600_000 }, () => {
-        it('comes when its page is opened, and that page works', () => withCleanPage({ kind }, async ({ tab, context }) => {
-            const asked = [];
-            context.on('request', (request) => asked.push(new URL(request.url()).pathname));
-            await tab.reload();
-            await started(tab);
+        it('comes when its page is opened, and that page works', () => withCleanPage({ kind }, async ({ tab }) => {
+            const asked = () => tab.evaluate((name) => performance.getEntriesByType('resource').some((one) => one.name.endsWith(name)), file);
             await pressAt(tab, english['page.practice'], { most: 90 });
-            assert.deepEqual(asked.filter((path) => path.endsWith(file)), []);
+            assert.equal(await asked(), false);
             await pressAt(tab, english['practice.to_codes'], { most: 90 });
             await there(tab);
             await still(tab);
-            if (kind === 'served') assert.ok(asked.some((path) => path.endsWith(file)));
+            if (kind === 'served') assert.equal(await asked(), true);
             assert.equal(await at(tab, 'part.state').count(), 0);
             assert.deepEqual(await violations(tab), []);
             await field(tab, english['codes.students']).fill('3');
@@ -102,6 +99,18 @@ describe('the second part, served', { timeout: 600_000 }, () => {
         await there(tab);
         assert.equal(await at(tab, 'part.state').count(), 0);
     }));
+
+    it('is kept from the second visit on, and there without a network though it was never used', () =>
+        withPage({ kind: 'served' }, async ({ tab, context }) => {
+            await controlled(tab);
+            await tab.reload();
+            await started(tab);
+            await kept(tab);
+            await context.setOffline(true);
+            await toCodes(tab);
+            await there(tab);
+            assert.equal(await at(tab, 'part.state').count(), 0);
+        }));
 
     it('that was made with another program is refused', () => withPage({ kind: 'served' }, async ({ newTab }) => {
         const folder = mkdtempSync(join(tmpdir(), 'overwater-other-'));

@@ -19,6 +19,11 @@ const type = async (tab, readings) => {
     }
 };
 const headline = (tab) => at(tab, 'result.headline').textContent();
+/** A busy machine needs more than the moment that counts as still. */
+const becomes = async (tab, wanted) => {
+    for (let tries = 0; tries < 50 && !wanted.test(await headline(tab)); ++tries) await tab.waitForTimeout(100);
+    assert.match(await headline(tab), wanted);
+};
 
 /** What is asked for, and what is not. */
 const vessels = {
@@ -36,14 +41,15 @@ for (const kind of kinds) {
             await still(tab);
             for (const [name, { asks, not }] of Object.entries(vessels)) {
                 await choose(tab, 'bench.apparatus', name);
-                for (const reading of asks) assert.equal(await at(tab, `bench.${reading}`).count(), 1, `${name}: ${reading}`);
-                for (const reading of not) assert.equal(await at(tab, `bench.${reading}`).count(), 0, `${name}: ${reading}`);
+                for (const reading of asks) await at(tab, `bench.${reading}`).waitFor({ state: 'attached' });
+                for (const reading of not) await at(tab, `bench.${reading}`).waitFor({ state: 'detached' });
                 await at(tab, 'tube.picture').waitFor({ state: 'attached' });
                 await still(tab);
                 assert.ok((await at(tab, 'tube.picture').getAttribute('aria-label'))?.startsWith(english[`choice.apparatus.${name}`]));
                 assert.deepEqual(await violations(tab), [], name);
             }
             await choose(tab, 'bench.apparatus', 'tube_over_water');
+            await becomes(tab, /22\.68/); // record A by method.md
             assert.equal(await headline(tab), before);
             assert.equal(await at(tab, 'bench.scale_reading').inputValue(), '9.15');
         }));
@@ -56,10 +62,11 @@ for (const kind of kinds) {
             await type(tab, { mass_of_metal: '0.0100', flask_volume: '145', pressure_after: '1.0691 atm', barometer: '1.0000 atm', temperature: '22.2', acid_volume: '' });
             await at(tab, 'header.conventions').click();
             await still(tab);
-            await tab.getByRole('radio', { name: english['conventions.standard.0C_1atm'] ?? english['conditions.0C_1atm'] }).first().click();
+            await at(tab, 'conventions.standard.0C_1atm.label').click();
+            await still(tab);
             await at(tab, 'header.bench').click();
             await still(tab);
-            assert.match(await headline(tab), /22\.5/);
+            await becomes(tab, /22\.5/);
         }));
 
         it('another last line is the headline, with what is known of it', () => withPage({ kind }, async ({ tab }) => {
@@ -67,15 +74,15 @@ for (const kind of kinds) {
             await still(tab);
             await choose(tab, 'bench.target', 'molar_mass');
             // Record A by method.md: 24.305 x 22.7110/22.6818 = 24.336 g/mol.
-            assert.match(await headline(tab), /24\.34/);
+            await becomes(tab, /24\.34/);
             await choose(tab, 'bench.target', 'gas_constant');
-            assert.match(await headline(tab), /8\.30/); // method.md: 8.30380 J/(mol K)
+            await becomes(tab, /8\.30/); // method.md: 8.30380 J/(mol K)
             await choose(tab, 'bench.metal', 'calcium_carbonate');
             assert.equal(await at(tab, 'bench.mass_of_metal.label').textContent(), english['field.mass_of_metal.substance']);
             assert.deepEqual(await violations(tab), []);
             await choose(tab, 'bench.metal', 'magnesium');
             await choose(tab, 'bench.target', 'molar_volume');
-            assert.match(await headline(tab), /22\.68/); // method.md
+            await becomes(tab, /22\.68/); // method.md
         }));
     });
 }
