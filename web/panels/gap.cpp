@@ -63,6 +63,13 @@ private:
         const Ink ink = gap.nothing_to_explain ? Ink::good : Ink::text;
         y_ += ui_.text("gap.statement", {area_.x, y_, area_.w, 0}, gap_statement(app_, gap),
                        {Face::semibold, 17, ink}) + 18;
+        const Output sought = app_.sought();
+        if (sought == headline_output(app_.record().conventions)) return;
+        // The readings that bring one of these to its known value bring the others there too.
+        const bool as_well = sought == Output::gas_constant || sought == Output::molar_mass_found ||
+                             sought == Output::equivalent_mass;
+        y_ += ui_.text("gap.other_line", {area_.x, y_ - 8, area_.w, 0}, app_.say(as_well ? "gap.as_well" : "gap.not_known"),
+                       small) + 10;
     }
 
     void explanations(const Gap& gap) {
