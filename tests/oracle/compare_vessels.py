@@ -164,10 +164,19 @@ class Vessel:
             return water * uncertainties.nominal_value(self.g) * ufloat(0, 2e-3 / math.sqrt(3))
         return water * self.g * self.get("level_difference")
 
+    def scale(self):
+        """Half a division and the limit: of a burette, of 50 mL where nothing else is known; a syringe's division and
+        limit are 1 mL (common practice, no source)."""
+        if self.vessel == "gas_syringe":
+            return 0.5e-6, 1.0e-6
+        return (0.1e-6, 0.20e-6) if self.large() else (0.05e-6, 0.10e-6)
+
+    def large(self):
+        return self.plain("tube_capacity", 50e-6) > 75e-6
+
     def mark(self, field):
-        """On a scale: half a division read, at least a unit of the last digit; 50 mL where nothing else is known."""
-        large = self.plain("tube_capacity", 50e-6) > 75e-6
-        return self.get(field, 0.1e-6 if large else 0.05e-6)
+        """On a scale: half a division read, at least a unit of the last digit."""
+        return self.get(field, self.scale()[0])
 
     def volume(self, out):
         t = self.texts
@@ -176,8 +185,7 @@ class Vessel:
         if self.vessel == "pressure_sensor":
             self.acid = self.get("acid_volume")
             return self.get("flask_volume") - self.acid
-        large = self.plain("tube_capacity", 50e-6) > 75e-6
-        volume = self.mark("scale_reading") + ufloat(0, (0.20e-6 if large else 0.10e-6) / math.sqrt(3))
+        volume = self.mark("scale_reading") + ufloat(0, self.scale()[1] / math.sqrt(3))
         if t.get("number_at_closed_end") == "largest":
             volume = quantity(t["tube_capacity"])[0] - volume
         if "tube_factor" in t:
@@ -190,7 +198,7 @@ class Vessel:
             volume = volume - start
         elif self.column:
             # Twice a ring of liquid that nobody measured, 0.25 mL at the most, 0.45 mL for the larger tubes.
-            width = (0.45e-6 if large else 0.25e-6) / 2
+            width = (0.45e-6 if self.large() else 0.25e-6) / 2
             ring = ufloat(0, width / math.sqrt(12))
             self.offsets.append((ring, width / 2))
             volume = volume - 2 * ring
@@ -250,6 +258,10 @@ def compare(name, case):
     # No vapour in what is counted: no such step.
     if vessel.vessel == "pressure_sensor" or vessel.texts.get("gas_is") == "dry":
         del expected["water_vapour_pressure"]
+    # An alloy is no one substance of which a molar mass or a purity could be found.
+    if vessel.texts.get("target") == "alloy":
+        for output in ("molar_mass_found", "purity_found", "equivalent_mass"):
+            del expected[output]
     checks.that(set(case["value"]) == set(expected), f"{name}: outputs {set(case['value']) ^ set(expected)}")
     for output, (value,) in case["value"].items():
         if output not in expected:
