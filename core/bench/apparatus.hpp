@@ -5,6 +5,8 @@
 #include <cstdint>
 #include <string_view>
 
+#include "core/quantity/choice_names.hpp"
+
 namespace overwater {
 
 /// What the gas is collected in. Each asks for its own readings, and for nothing that it does not have.
@@ -46,20 +48,12 @@ inline constexpr std::array<std::string_view, target_count> target_names{
 
 constexpr std::string_view name_of(Target target) { return target_names[static_cast<std::size_t>(target)]; }
 
-namespace apparatus_data {
 /// The choice with this name; the first one for a name that is not known.
-template <class Choice, std::size_t Count>
-constexpr Choice by_key(const std::array<std::string_view, Count>& names, std::string_view key) {
-    for (std::size_t i = 0; i < Count; ++i) {
-        if (names[i] == key) return static_cast<Choice>(i);
-    }
-    return Choice{};
-}
-}  // namespace apparatus_data
-
 constexpr Apparatus apparatus_by_key(std::string_view key) {
-    return apparatus_data::by_key<Apparatus>(apparatus_names, key);
+    return choice_named<Apparatus>(apparatus_names, key).value_or(Apparatus{});
 }
-constexpr Target target_by_key(std::string_view key) { return apparatus_data::by_key<Target>(target_names, key); }
+constexpr Target target_by_key(std::string_view key) {
+    return choice_named<Target>(target_names, key).value_or(Target{});
+}
 
 }  // namespace overwater

@@ -82,9 +82,7 @@ const FieldInfo& info(Field field) { return field_infos[static_cast<std::size_t>
 
 const std::vector<std::string_view>& choices_of(Field field) {
     static const std::vector<std::string_view> none;
-    static const std::vector<std::string_view> samples{
-        "magnesium", "zinc", "aluminium", "iron", "calcium", "lithium", "calcium_carbonate", "sodium_hydrogencarbonate",
-        "hydrogen_peroxide", "potassium_chlorate", "own"};
+    static const std::vector<std::string_view> samples(substance_names.begin(), substance_names.end());
     static const std::vector<std::string_view> metals(samples.begin(), samples.begin() + metal_count);
     static const std::vector<std::string_view> acids{"hydrochloric", "sulfuric"};
     static const std::vector<std::string_view> masses{"weighed", "by_difference", "ribbon"};

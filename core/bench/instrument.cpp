@@ -29,6 +29,7 @@ constexpr std::size_t burette_50_b = 0;
 constexpr std::size_t burette_100_b = 2;
 constexpr std::size_t burette_25_01_b = 4;
 constexpr std::size_t burette_10_005_b = 8;
+constexpr std::size_t gas_syringe_100 = 14;
 
 // ISO 385: ISO 385:2005, Table 1, from a second-hand copy. ISO 4788: ISO 4788:2005, from memory;
 // its divisions: the usual ones, from memory. Gas measuring tubes have no ISO class: usual ones, from memory.
@@ -60,7 +61,8 @@ constexpr std::array<Instrument, 25> tubes{{
     scale("cylinder_250_a", 250, 2, 1.0),       // ISO 4788; ASTM E1272-02 (2012), Table 1, prints the same limit
 }};
 static_assert(tubes[burette_50_b].key == "burette_50_b" && tubes[burette_100_b].key == "burette_100_b" &&
-              tubes[burette_25_01_b].key == "burette_25_01_b" && tubes[burette_10_005_b].key == "burette_10_005_b");
+              tubes[burette_25_01_b].key == "burette_25_01_b" && tubes[burette_10_005_b].key == "burette_10_005_b" &&
+              tubes[gas_syringe_100].key == "gas_syringe_100");
 
 // A display that shows steps of d is off by up to d/2 (GUM F.2.2.1), at the load and at the tare: together a triangle of
 // half-width d.
@@ -144,8 +146,6 @@ std::span<const Instrument> instruments_for(Field field) {
     case Field::displaced_mass: return balances;
     case Field::scale_reading:
     case Field::start_reading: return tubes;
-    case Field::injected_volume:
-    case Field::flask_volume: return acid_volumes;
     case Field::end_space: return end_spaces;
     case Field::level_difference:
     case Field::start_level_difference: return levels;
@@ -155,6 +155,8 @@ std::span<const Instrument> instruments_for(Field field) {
     case Field::pressure_after:
     case Field::barometer: return barometers;
     case Field::height_above_sea_level: return heights;
+    case Field::injected_volume:
+    case Field::flask_volume:
     case Field::acid_volume: return acid_volumes;
     case Field::mass_per_metre: return ribbons;
     case Field::starting_bubble: return bubbles;
@@ -169,11 +171,13 @@ const Instrument* instrument_by_key(Field field, std::string_view key) {
     return nullptr;
 }
 
-const Instrument* assumed_instrument(Field field, double capacity) {
+const Instrument* assumed_instrument(Field field, double capacity, Apparatus apparatus) {
     const std::span<const Instrument> all = instruments_for(field);
     // The last digit typed says what a balance shows; nothing is assumed by name.
     if (all.empty() || all.data() == balances.data()) return nullptr;
     if (all.data() != tubes.data()) return all.data();
+    // A syringe is read and moves like one, whatever its size.
+    if (apparatus == Apparatus::gas_syringe) return &tubes[gas_syringe_100];
     if (capacity <= 0) return &tubes[burette_50_b];
     if (capacity <= ml(15)) return &tubes[burette_10_005_b];
     if (capacity <= ml(30)) return &tubes[burette_25_01_b];

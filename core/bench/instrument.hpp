@@ -6,6 +6,7 @@
 #include <span>
 #include <string_view>
 
+#include "core/bench/apparatus.hpp"
 #include "core/bench/field.hpp"
 
 /// What a reading is taken with, and how far it may be off (standards.md, section 9; the source stands at each row of
@@ -44,6 +45,6 @@ const Instrument* instrument_by_key(Field field, std::string_view key);
 
 /// The one assumed where none was chosen: for the tube by its capacity in m³ (0: not known); nothing where the field has
 /// none.
-const Instrument* assumed_instrument(Field field, double capacity);
+const Instrument* assumed_instrument(Field field, double capacity, Apparatus apparatus = Apparatus::tube_over_water);
 
 }  // namespace overwater

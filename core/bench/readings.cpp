@@ -120,4 +120,14 @@ Reading read_entry(Field field, const Entry& entry) {
     return reading;
 }
 
+Gas gas_of(const Readings& readings) {
+    const bool chosen = readings.target == Target::gas_molar_mass || readings.sample == Substance::own;
+    if (chosen) return readings.own_gas;
+    return readings.sample ? reaction(*readings.sample, Acid::hydrochloric).kind_of_gas : Gas::hydrogen;
+}
+
+bool weighs_metal(const Readings& readings) {
+    return is_metal(readings.sample.value_or(Substance::magnesium)) && readings.target != Target::gas_molar_mass;
+}
+
 }  // namespace overwater

@@ -52,6 +52,12 @@ struct Readings {
     const Reading& operator[](Field f) const { return typed[static_cast<std::size_t>(f)]; }
 };
 
+/// The gas of the run: that of the reaction, or what was chosen for an own one and where the gas itself is weighed; hydrogen
+/// as long as nothing is.
+Gas gas_of(const Readings& readings);
+/// Whether what is weighed is a metal, as it is taken to be as long as nothing was chosen.
+bool weighs_metal(const Readings& readings);
+
 /// Understands one typed entry.
 Reading read_entry(Field field, const Entry& entry);
 

@@ -46,7 +46,7 @@ void scale_new_gas(Bench& bench, double factor) {
 
 /// All the gas in the tube, times `factor`.
 void scale_all_gas(Bench& bench, double factor) {
-    const bool on_scale = bench.measured.setup.apparatus < Apparatus::displaced_water;
+    const bool on_scale = has_scale(bench.measured.setup);
     add_gas(bench, (factor - 1) * value_of(bench, on_scale ? Output::gas_at_end : Output::gas_volume));
 }
 
@@ -186,7 +186,7 @@ bool can_be_read(const Measured<double>& measured) {
     const bool capacity_known = measured.setup.present.has(Field::tube_capacity);
     // The rounding of sums and differences is no reason to refuse a reading on the last mark.
     const double grain = 1e-12 * (capacity_known ? measured[Input::tube_capacity] : 1e-3);
-    const bool on_scale = measured.setup.apparatus < Apparatus::displaced_water;
+    const bool on_scale = has_scale(measured.setup);
     if (on_scale && (reading < -grain || (capacity_known && reading > measured[Input::tube_capacity] + grain))) {
         return false;
     }

@@ -41,7 +41,7 @@ public:
 
     bool has_result() const { return result_of(bench_of(all_)).has_value(); }
     /// Read on a scale, and with liquid that may stand at two heights: causes that other vessels do not have.
-    bool has_scale() const { return setup_.apparatus < Apparatus::displaced_water; }
+    bool has_scale() const { return overwater::has_scale(setup_); }
     bool has_column() const { return overwater::has_column(setup_); }
     bool in_room() const { return setup_.apparatus != Apparatus::pressure_sensor; }
     /// How much more of the gas water takes up than of hydrogen.
@@ -57,7 +57,7 @@ public:
     bool level_taken() const { return setup_.liquid_stands == LiquidStands::level; }
     bool read_at_bench() const { return setup_.pressure_kind == PressureKind::at_the_bench; }
     bool looked_up() const { return setup_.vapour == VapourFrom::looked_up; }
-    bool vapour_subtracted() const { return setup_.vapour < VapourFrom::not_subtracted; }
+    bool vapour_subtracted() const { return is_taken_off(setup_.vapour); }
     bool by_ribbon() const { return setup_.mass_from == MassFrom::ribbon; }
     /// More metal than acid: the metal's mass does not count.
     bool acid_sets_gas() const { return all_.acid_gives_out(); }

@@ -5,7 +5,7 @@ namespace overwater {
 namespace {
 
 std::string_view of_vapour(const Assessment& all) {
-    if (all.measured.setup.vapour >= VapourFrom::not_subtracted) return "reason.water_vapour_pressure.unused";
+    if (!is_taken_off(all.measured.setup.vapour)) return "reason.water_vapour_pressure.unused";
     if (all.measured.setup.vapour == VapourFrom::formula) return "reason.water_vapour_pressure.formula";
     return all.conventions.vapour == Conventions::Vapour::own_value ? "reason.water_vapour_pressure.own"
                                                                     : "reason.water_vapour_pressure.table";
@@ -41,7 +41,7 @@ std::string_view of_volume(const Setup& setup) {
 std::string_view of_gas(const Assessment& all) {
     const Setup& setup = all.measured.setup;
     if (all.acid_gives_out()) return "reason.amount_of_gas.acid";
-    if (!is_metal(all.readings.sample.value_or(Substance::magnesium))) return "reason.amount_of_gas.ratio";
+    if (!weighs_metal(all.readings)) return "reason.amount_of_gas.ratio";
     if (setup.gas_per_sample > 1) return "reason.amount_of_gas.three_for_two";
     return setup.gas_per_sample < 1 ? "reason.amount_of_gas.one_for_two" : "reason.amount_of_gas.one_for_one";
 }

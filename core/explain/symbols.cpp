@@ -9,13 +9,6 @@ namespace overwater {
 
 namespace {
 
-/// The gas of the run: the reaction's, or what was chosen for an own one.
-Gas gas_of(const Readings& readings) {
-    const bool chosen = readings.target == Target::gas_molar_mass || readings.sample == Substance::own;
-    if (chosen) return readings.own_gas;
-    return readings.sample ? reaction(*readings.sample, Acid::hydrochloric).kind_of_gas : Gas::hydrogen;
-}
-
 using Kind = Formula::Kind;
 
 Formula words(std::string_view text) { return Formula::leaf(Kind::words, text); }

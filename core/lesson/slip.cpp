@@ -50,7 +50,7 @@ bool thinkable(const Method& method, const Slip& slip, const Assessment& run) {
     if (method.accepted == Method::Accepted::other_pressure) return setup.converted;
     if (method.temperature == Method::Temperature::celsius_both) return setup.standard_celsius != 0;
     const bool vapour = method.vapour != Method::Vapour::right || method.vapour_use != Method::VapourUse::subtracted;
-    if (vapour) return setup.vapour < VapourFrom::not_subtracted;
+    if (vapour) return is_taken_off(setup.vapour);
     return slip.part != SlipPart::conversion || setup.converted || method.circular != Method::Circular::right ||
            method.gas_law != Method::GasLaw::right || method.temperature != Method::Temperature::right;
 }

@@ -8,6 +8,7 @@
 #include <string_view>
 
 #include "core/matter/constants.hpp"
+#include "core/quantity/choice_names.hpp"
 #include "core/quantity/quantity.hpp"
 #include "core/quantity/temperature.hpp"
 
@@ -28,10 +29,7 @@ constexpr std::string_view formula_of(Gas gas) { return gas_formulas[static_cast
 
 /// The gas with this name in records, or nothing.
 constexpr std::optional<Gas> gas_by_key(std::string_view key) {
-    for (std::size_t i = 0; i < gas_count; ++i) {
-        if (gas_names[i] == key) return static_cast<Gas>(i);
-    }
-    return std::nullopt;
+    return choice_named<Gas>(gas_names, key);
 }
 
 namespace gas_data {

@@ -5,11 +5,6 @@
 namespace overwater {
 namespace {
 
-constexpr std::array<std::string_view, sample_count> sample_keys{
-    "magnesium", "zinc",    "aluminium",
-    "iron",      "calcium", "lithium",
-    "calcium_carbonate", "sodium_hydrogencarbonate", "hydrogen_peroxide",
-    "potassium_chlorate", "own"};
 constexpr std::array<std::string_view, sample_count> sample_formulas{
     "Mg", "Zn", "Al", "Fe", "Ca", "Li", "CaCO3", "NaHCO3", "H2O2", "KClO3", "X"};
 constexpr std::array<std::string_view, acid_count> acid_keys{"hydrochloric", "sulfuric"};
@@ -60,14 +55,6 @@ constexpr std::array<std::array<Reaction, acid_count>, sample_count> table{{
     {own_reaction, own_reaction},
 }};
 
-template <class Choice, std::size_t Count>
-std::optional<Choice> find(const std::array<std::string_view, Count>& keys, std::string_view key) {
-    for (std::size_t i = 0; i < Count; ++i) {
-        if (keys[i] == key) return static_cast<Choice>(i);
-    }
-    return std::nullopt;
-}
-
 /// Walks over the symbols of a formula without parentheses: `each(atomic weight, count)`.
 template <class Each>
 void for_each_element(std::string_view formula, Each each) {
@@ -102,6 +89,8 @@ std::string_view symbol_of(Substance sample) { return sample_formulas[static_cas
 std::string_view formula_of(Acid acid) { return acid_formulas[static_cast<std::size_t>(acid)]; }
 MolarMass molar_mass_of(Substance sample) { return mass_of_formula(symbol_of(sample)); }
 
+MolarMass molar_mass_of(Gas gas) { return mass_of_formula(formula_of(gas)); }
+
 MolarMass molar_mass_bounds_of(Substance sample) {
     double sum = 0;
     for_each_element(symbol_of(sample), [&](const AtomicWeight& weight, int count) { sum += count * weight.plus_minus; });
@@ -122,9 +111,9 @@ MolarMass molar_mass_of_salt(Substance sample, Acid acid) {
     return salts / static_cast<double>(all.salt);
 }
 
-std::string_view key_of(Substance sample) { return sample_keys[static_cast<std::size_t>(sample)]; }
+std::string_view key_of(Substance sample) { return substance_names[static_cast<std::size_t>(sample)]; }
 std::string_view key_of(Acid acid) { return acid_keys[static_cast<std::size_t>(acid)]; }
-std::optional<Substance> substance_by_key(std::string_view key) { return find<Substance>(sample_keys, key); }
-std::optional<Acid> acid_by_key(std::string_view key) { return find<Acid>(acid_keys, key); }
+std::optional<Substance> substance_by_key(std::string_view key) { return choice_named<Substance>(substance_names, key); }
+std::optional<Acid> acid_by_key(std::string_view key) { return choice_named<Acid>(acid_keys, key); }
 
 }  // namespace overwater

@@ -33,6 +33,10 @@ enum class Acid : std::uint8_t { hydrochloric, sulfuric };
 inline constexpr std::size_t metal_count = 6;
 inline constexpr std::size_t sample_count = 11;
 inline constexpr std::size_t acid_count = 2;
+/// Names in records and keys.
+inline constexpr std::array<std::string_view, sample_count> substance_names{
+    "magnesium", "zinc", "aluminium", "iron", "calcium", "lithium", "calcium_carbonate", "sodium_hydrogencarbonate",
+    "hydrogen_peroxide", "potassium_chlorate", "own"};
 
 constexpr bool is_metal(Substance sample) { return static_cast<std::size_t>(sample) < metal_count; }
 
@@ -61,7 +65,9 @@ std::string_view symbol_of(Substance sample);
 std::string_view formula_of(Acid acid);
 /// From abridged standard atomic weights (elements.hpp); zero for an own reaction.
 MolarMass molar_mass_of(Substance sample);
-/// Bounds of that molar mass, as the sum of the weights' own; they hold for any normal material.
+/// The same of a gas; zero for helium, which the table of the bench has not, and for another gas.
+MolarMass molar_mass_of(Gas gas);
+/// Bounds of the molar mass of what is weighed, as the sum of the weights' own; they hold for any normal material.
 MolarMass molar_mass_bounds_of(Substance sample);
 /// Number of a metal in the periodic table; 0 for other samples.
 int atomic_number_of(Substance sample);

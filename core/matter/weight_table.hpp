@@ -6,7 +6,7 @@
 #include "core/matter/elements.hpp"
 
 /// The numbers behind elements.hpp and periodic_table.hpp, which are what the rest of the program uses. Source: IUPAC/CIAAW
-/// 2021, Prohaska et al., Pure Appl. Chem. 94 (2022) 573, Table 1, read in transcriptions. (In 2024 CIAAW gave Zr, Gd and
+/// 2021, Prohaska et al., Pure Appl. Chem. 94 (2022) 573, Table 1, from second-hand copies. (In 2024 CIAAW gave Zr, Gd and
 /// Lu other values, each within the abridged bounds here.)
 
 namespace overwater::weight_table {

@@ -6,6 +6,7 @@
 #include <optional>
 #include <string_view>
 
+#include "core/quantity/choice_names.hpp"
 #include "core/result/conventions.hpp"
 
 /// The names of the conventions' choices in records, in the order of the enumerations of core/result/conventions.hpp.
@@ -79,11 +80,7 @@ constexpr std::string_view name_of_choice(Choice choice) {
 
 template <class Choice>
 constexpr std::optional<Choice> choice_by_name(std::string_view name) {
-    constexpr auto& names = ChoiceNames<Choice>::names;
-    for (std::size_t i = 0; i < names.size(); ++i) {
-        if (names[i] == name) return static_cast<Choice>(static_cast<std::uint8_t>(i));
-    }
-    return std::nullopt;
+    return choice_named<Choice>(ChoiceNames<Choice>::names, name);
 }
 
 /// Calls `visit(name, choice)` for every convention that is a choice by name; the one list for reading, writing and choosing.

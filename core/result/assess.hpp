@@ -78,6 +78,8 @@ Needs needs_of(Output output, const Setup& setup);
 FieldSet readings_asked_for(const Setup& setup);
 /// Whether the liquid inside and outside may stand at different heights: in a tube over water, not in a syringe.
 bool has_column(const Setup& setup);
+/// Whether the volume is read on a scale: of a tube or of a syringe.
+bool has_scale(const Setup& setup);
 /// Whether a run set up like this has the step at all: no start volume without gas at the start, no pressure at the
 /// bench from a weather report where the barometer stands on the bench.
 bool is_asked(Output output, const Setup& setup);

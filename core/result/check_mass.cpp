@@ -38,7 +38,7 @@ std::optional<UnitId> other_unit(const Remarks& remarks, double metal_gives, dou
 void check_mass(Remarks& remarks) {
     const Assessment& all = remarks.run();
     const Field field = field_of_mass(remarks.setup());
-    if (remarks.setup().apparatus >= Apparatus::displaced_water) return;
+    if (!has_scale(remarks.setup())) return;
     if (!all.has(Output::amount_of_gas) || !all.has(Output::amount_of_metal)) return;
     if (!remarks.usable(Field::tube_capacity) || !remarks.usable(field)) return;
     // The purity is asked about already.

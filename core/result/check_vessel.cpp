@@ -17,7 +17,6 @@ constexpr double soluble = 0.2;
 void solubility(Remarks& remarks) {
     const Setup& setup = remarks.setup();
     if (!remarks.readings().sample && setup.target != Target::gas_molar_mass) return;
-    // In a syringe the gas meets the acid alone; over water and in a flask it meets all of the liquid.
     const double celsius = remarks.typed(Field::temperature) ? remarks.base(Field::temperature) : 20.0;
     const double volumes = volumes_dissolved(setup.gas, celsius + celsius_zero_in_kelvin);
     if (volumes < soluble) return;
@@ -57,7 +56,7 @@ void uncorrected(Remarks& remarks) {
 void activity(Remarks& remarks) {
     const Assessment& run = remarks.run();
     if (!remarks.usable(Field::water_activity) || !run.has(Output::dry_gas_pressure)) return;
-    if (run.measured.setup.vapour >= VapourFrom::not_subtracted) return;
+    if (!is_taken_off(run.measured.setup.vapour)) return;
     const double vapour = run.outcome[Output::water_vapour_pressure];
     const double held_back = vapour / remarks.base(Field::water_activity) - vapour;
     remarks.note(Field::water_activity,

@@ -8,9 +8,8 @@ namespace {
 
 using Digits = Conventions::MolarMassDigits;
 using Vapour = Conventions::Vapour;
+using Unit = Conventions::VolumeUnit;
 using enum StandardConditions;
-
-enum class Unit : bool { mL, cm3 };
 
 constexpr Course course(std::string_view key, StandardConditions standard, Vapour vapour, UnitId pressure, Unit volume,
                         Digits digits, DecimalSign sign) {
@@ -19,7 +18,7 @@ constexpr Course course(std::string_view key, StandardConditions standard, Vapou
     by.standard = standard;
     by.vapour = vapour;
     by.pressure_unit = pressure;
-    if (volume == Unit::cm3) by.volume_unit = Conventions::VolumeUnit::cm3;
+    by.volume_unit = volume;
     by.molar_mass_digits = digits;
     by.decimal_sign = sign;
     return made;

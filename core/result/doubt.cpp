@@ -104,14 +104,7 @@ private:
         return info(read.unit).measure == Measure::mass && read.base > 0 ? out_.measured[input] / read.base : 1.0;
     }
 
-    /// The one assumed: a syringe is read and moves like one, whatever its size.
-    const Instrument* usual(Field field) const {
-        const bool on_scale = field == Field::scale_reading || field == Field::start_reading;
-        if (on_scale && all_.measured.setup.apparatus == Apparatus::gas_syringe) {
-            return instrument_by_key(Field::scale_reading, "gas_syringe_100");
-        }
-        return assumed_instrument(field, capacity());
-    }
+    const Instrument* usual(Field field) const { return assumed_instrument(field, capacity(), readings_.apparatus); }
 
     void by_instrument(Input input) {
         const Field field = field_of(input);
@@ -291,7 +284,7 @@ private:
     /// A value from a table carries the table's rounding; the formula its own stated doubt. Both keep the formula's
     /// slope by temperature in the model.
     void vapour() {
-        if (setup().vapour >= VapourFrom::not_subtracted || !out_.ready.has(Output::water_vapour_pressure)) return;
+        if (!is_taken_off(setup().vapour) || !out_.ready.has(Output::water_vapour_pressure)) return;
         typed(Input::water_activity, true);
         if (setup().vapour == VapourFrom::looked_up) {
             if (reading(Field::own_vapour_pressure).there) {

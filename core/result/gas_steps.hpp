@@ -174,7 +174,7 @@ protected:
             const bool subtract = inside == (method_.column == Method::Column::right);
             p = subtract ? p - column : p + column;
         }
-        if (setup_.vapour >= VapourFrom::not_subtracted || method_.vapour_use == Method::VapourUse::ignored) return p;
+        if (!is_taken_off(setup_.vapour) || method_.vapour_use == Method::VapourUse::ignored) return p;
         const P vapour = pressure_of(Output::water_vapour_pressure);
         return method_.vapour_use == Method::VapourUse::added ? p + vapour : p - vapour;
     }

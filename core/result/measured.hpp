@@ -90,6 +90,7 @@ constexpr Field field_of(Input input) {
 
 /// `none`: there is no vapour in what is counted, as the gas is dry or only the rise of a pressure counts.
 enum class VapourFrom : std::uint8_t { formula, looked_up, not_subtracted, none };
+constexpr bool is_taken_off(VapourFrom vapour) { return vapour == VapourFrom::formula || vapour == VapourFrom::looked_up; }
 
 /// What is chosen rather than measured, and which readings are there. Settled before the model runs, so that the model
 /// never branches on a measured number.

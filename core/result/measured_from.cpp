@@ -141,19 +141,17 @@ void set_up_vessel(Setup& setup, const Readings& readings) {
 void set_up_reaction(Measured<double>& measured, const Readings& readings, const Conventions& conventions) {
     Setup& setup = measured.setup;
     setup.target = readings.target;
-    if (readings.target == Target::gas_molar_mass) setup.gas = readings.own_gas;
+    setup.gas = gas_of(readings);
     if (!readings.sample) return;
     const Substance sample = *readings.sample;
     const Acid acid = readings.acid.value_or(Acid::hydrochloric);
     const Reaction& equation = reaction(sample, acid);
     setup.own_reaction = sample == Substance::own;
     if (setup.own_reaction) {
-        setup.gas = readings.own_gas;
         setup.gas_per_sample = readings[Field::gas_per_mole].base;
         setup.acid_per_sample = readings[Field::acid_per_mole].there ? readings[Field::acid_per_mole].base : 0.0;
         setup.atomic_number = setup.molar_mass_of_salt = 0;
     } else {
-        if (setup.target != Target::gas_molar_mass) setup.gas = equation.kind_of_gas;
         setup.gas_per_sample = equation.gas_per_sample;
         setup.acid_per_sample = equation.acid_per_sample;
         setup.atomic_number = atomic_number_of(sample);

@@ -40,7 +40,7 @@ void add_barometer(Needs& needs, const Setup& setup) {
 Needs dry_needs(const Setup& setup, Needs column) {
     if (setup.apparatus == Apparatus::pressure_sensor) return {FieldSet::of(Field::barometer, Field::pressure_after), {}};
     add_barometer(column, setup);
-    if (setup.vapour < VapourFrom::not_subtracted) column.outputs.add(Output::water_vapour_pressure);
+    if (is_taken_off(setup.vapour)) column.outputs.add(Output::water_vapour_pressure);
     return column;
 }
 
@@ -100,6 +100,8 @@ Needs at_barometer_needs(const Setup& setup) {
 }
 
 }  // namespace
+
+bool has_scale(const Setup& setup) { return has_column(setup) || setup.apparatus == Apparatus::gas_syringe; }
 
 bool has_column(const Setup& setup) {
     return setup.apparatus == Apparatus::tube_over_water || setup.apparatus == Apparatus::generator_flask;

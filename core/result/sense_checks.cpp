@@ -58,7 +58,7 @@ void add_sense_checks(Assessment& assessment) {
     Remarks remarks(assessment);
     check_vessel(remarks);
     // What was typed for a tube is kept, and nothing is said of it where there is none.
-    const bool on_scale = remarks.setup().apparatus < Apparatus::displaced_water;
+    const bool on_scale = has_scale(remarks.setup());
     const bool column = has_column(remarks.setup());
     if (on_scale) check_scale(remarks);
     if (column) check_end_space(remarks);

@@ -106,14 +106,14 @@ for measure in sorted(used & set(keys)):
     check(f"units of {measure}", sorted(defs[measure]["properties"]["unit"]["enum"]) == sorted(keys[measure]))
 
 # The choices among the entries, in the order of the sources; none chosen is a choice too.
-lists = source("core/bench/apparatus.hpp") + source("core/matter/gas.hpp") + source("core/bench/entry.cpp")
-in_sources = [[""] + strings(body) for body in re.findall(r"(?:names|samples|acids|masses|ends|stands|pressures|moist)\{(.*?)\};", lists, re.S)]
+lists = "".join(source(f"core/{file}") for file in ("bench/apparatus.hpp", "matter/gas.hpp", "matter/reaction.hpp", "bench/entry.cpp"))
+in_sources = [[""] + strings(body) for body in re.findall(r"(?:names|acids|masses|ends|stands|pressures|moist)\{(.*?)\};", lists, re.S)]
 targets = defs["target_name"]["enum"]
 check("choices of target", ["", *targets] in in_sources)
 for field in field_names[field_names.index("metal"):]:
     if field not in ("target", "second_metal"):
         check(f"choices of {field}", defs[field]["properties"]["text"]["enum"] in in_sources)
-metals = strings(re.search(r"samples\{(.*?)\};", lists, re.S).group(1))[:6]
+metals = strings(re.search(r"substance_names\{(.*?)\};", lists, re.S).group(1))[:6]
 check("choices of second_metal", defs["second_metal"]["properties"]["text"]["enum"] == ["", *metals])
 check("choices of the record's apparatus", ["", *schema["properties"]["apparatus"]["enum"]] in in_sources)
 

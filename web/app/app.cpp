@@ -284,13 +284,18 @@ void App::remember(int run, std::string field, const std::string& text) {
     if (n >= 2 && history[n - 2].field == history[n - 1].field && undo_.continuing()) history.erase(history.end() - 2);
 }
 
+/// Whether what is put down for a reading now holds for the run at hand alone.
+bool App::belongs_to_run(Field field) const {
+    return !info(field).shared || own_room_ || !record_.runs[run_].entries.at(field).blank();
+}
+
 void App::change_entry(Field field, const std::string& key, const std::string& text, bool unit) {
     if (refused()) return;
     projector_note_change();
     before_change(key);
     Run& run = record_.runs[run_];
     const bool had_own = !run.entries.at(field).blank();
-    const bool own = !info(field).shared || own_room_ || had_own;
+    const bool own = belongs_to_run(field);
     Entries& sheet = own ? run.entries : record_.shared;
     // Another room is read with the same instruments.
     if (own && !had_own && info(field).shared && !is_choice(field)) {

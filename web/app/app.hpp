@@ -443,6 +443,7 @@ private:
     bool doubt_changed(const std::string& key, const std::string& text);
     void show_doubt_of(const std::string& key);
     void close_doubt();
+    bool belongs_to_run(Field field) const;
     void change_entry(Field field, const std::string& key, const std::string& text, bool unit);
     void before_change(const std::string& key);
     void after_change(const std::string& key);

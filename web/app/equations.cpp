@@ -121,7 +121,7 @@ void App::take_reaction(const std::vector<std::pair<Field, std::string>>& entrie
     if (refused()) return;
     before_change("equations.take");
     for (const auto& [field, text] : entries) {
-        const bool own = own_room_ || !record_.runs[run_].entries.at(field).blank();
+        const bool own = belongs_to_run(field);
         Entries& sheet = own ? record_.runs[run_].entries : record_.shared;
         sheet.edit(field).text = text;
         sheet.tidy(field);

@@ -12,11 +12,9 @@ Field chooses_instrument(Field field) {
 }
 
 const Instrument* assumed_for(const App& app, Field field) {
-    if (field == Field::scale_reading && app.assessment().readings.apparatus == Apparatus::gas_syringe) {
-        return instrument_by_key(field, "gas_syringe_100");
-    }
-    const Reading& capacity = app.assessment().readings[Field::tube_capacity];
-    return assumed_instrument(field, capacity.there ? capacity.base : 0.0);
+    const Readings& readings = app.assessment().readings;
+    const Reading& capacity = readings[Field::tube_capacity];
+    return assumed_instrument(field, capacity.there ? capacity.base : 0.0, readings.apparatus);
 }
 
 const Instrument* instrument_of(const App& app, Field field) {

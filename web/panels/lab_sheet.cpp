@@ -79,11 +79,14 @@ private:
         for (int i = 0; i < count; ++i) html_.add("<hr>");
     }
 
-    bool asked(Field field) const {
+    /// What the run asks for, and of a tube what it may do without.
+    FieldSet asked() const {
         const Setup& setup = app_.assessment().measured.setup;
-        const bool scale = has_column(setup);
-        if (field == Field::end_space) return scale && setup.closed_end != ClosedEnd::zero;
-        return readings_asked_for(setup).has(field) || (scale && field == Field::tube_capacity);
+        FieldSet fields = readings_asked_for(setup);
+        if (!has_column(setup)) return fields;
+        fields.add(Field::tube_capacity);
+        if (setup.closed_end != ClosedEnd::zero) fields.add(Field::end_space);
+        return fields;
     }
 
     std::string read(std::size_t run, Field field) const {
@@ -107,10 +110,11 @@ private:
         }
         html_.element("th", app_.say("print.doubt"));
         html_.add("</tr></thead><tbody>");
+        const FieldSet wanted = asked();
         for (const Field field : bench_order) {
             bool any = false;
             for (std::size_t run = 0; run < runs; ++run) any = any || !entry_for(app_.record(), run, field).text.empty();
-            if (!any && !asked(field)) continue;
+            if (!any && !wanted.has(field)) continue;
             html_.add("<tr>");
             html_.element("th", field_name(app_, field));
             for (std::size_t run = 0; run < runs; ++run) html_.element("td", blank_ ? std::string() : read(run, field));

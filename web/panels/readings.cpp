@@ -107,7 +107,7 @@ private:
     void tube() {
         const Apparatus vessel = apparatus();
         const bool usual = vessel == Apparatus::tube_over_water;
-        const bool on_scale = vessel < Apparatus::displaced_water;
+        const bool on_scale = has_scale(run().measured.setup);
         const bool open = group("tube", {}, on_scale ? "bench.more_tube" : "");
         if (open || !usual) rows_.listed(Field::apparatus);
         if (vessel == Apparatus::displaced_water) return;
@@ -217,7 +217,7 @@ private:
         const Type type{Face::semibold, 13, Ink::soft};
         std::string heading = "bench.group." + name;
         if (name == "tube" && apparatus() != Apparatus::tube_over_water) heading = "bench.group.vessel";
-        if (name == "metal" && other_sample()) heading = "bench.group.sample";
+        if (name == "metal" && !weighs_metal(run().readings)) heading = "bench.group.sample";
         const std::string words = app_.say(heading);
         const float left = ui_.text_width(words, type) + 20;
         ui_.heading(key, 2, {area_.x, y + 3, left, 18}, words, type);
@@ -243,12 +243,6 @@ private:
         }
         rows_.skip(ui_.touch() && !more.empty() ? 31.0f : 23.0f);
         return open;
-    }
-
-    /// What is weighed is no metal.
-    bool other_sample() const {
-        const bool metal = is_metal(run().readings.sample.value_or(Substance::magnesium));
-        return !metal || run().readings.target == Target::gas_molar_mass;
     }
 
     std::string acid_remark() const {

@@ -280,7 +280,7 @@ private:
 
     double vapour_taken_off() const {
         return app_.assessment().value(Output::water_vapour_pressure).value_or(0.0) *
-               (app_.assessment().measured.setup.vapour >= VapourFrom::not_subtracted ? 0.0 : 1.0);
+               (is_taken_off(app_.assessment().measured.setup.vapour) ? 1.0 : 0.0);
     }
 
     Foot pressure_parts() const {

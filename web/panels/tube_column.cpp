@@ -16,15 +16,8 @@ namespace {
 constexpr Type small{Face::regular, 14, Ink::soft};
 constexpr Type smallest{Face::regular, 13, Ink::soft};
 
-/// The hint for a reading depends on the vessel and on what is weighed, as its name does.
 std::string hint_key(const App& app, Field field) {
-    const std::string usual = "hint." + (field == Field::count ? std::string("start") : std::string(name_of(field)));
-    const Readings& readings = app.assessment().readings;
-    const std::string here = usual + '.' + std::string(name_of(readings.apparatus));
-    if (Language::knows(here)) return here;
-    const std::string of_substance = usual + ".substance";
-    const bool metal = is_metal(readings.sample.value_or(Substance::magnesium));
-    return !metal && Language::knows(of_substance) ? of_substance : usual;
+    return field == Field::count ? "hint.start" : key_for_run(app, "hint." + std::string(name_of(field)));
 }
 
 void draw_hint(App& app, Ui& ui, Rect area) {

@@ -61,28 +61,24 @@ std::string kind_of_known(const App& app, Output output) {
                                           : "results.accepted_kind.ideal");
 }
 
-namespace {
-
-/// What is weighed is no metal: names that speak of one have another form then.
-bool other_substance(const App& app) {
+std::string key_for_run(const App& app, std::string usual) {
     const Readings& readings = app.assessment().readings;
-    return !is_metal(readings.sample.value_or(Substance::magnesium)) || readings.target == Target::gas_molar_mass;
+    if (readings.apparatus != Apparatus::tube_over_water) {
+        std::string here = usual + '.' + std::string(name_of(readings.apparatus));
+        if (Language::knows(here)) return here;
+    }
+    if (weighs_metal(readings)) return usual;
+    std::string of_substance = usual + ".substance";
+    return Language::knows(of_substance) ? of_substance : usual;
 }
-
-std::string named(const App& app, std::string usual) {
-    const std::string of_substance = usual + ".substance";
-    return app.say(other_substance(app) && Language::knows(of_substance) ? of_substance : usual);
-}
-
-}  // namespace
 
 std::string field_name(const App& app, Field field) {
-    const std::string usual = "field." + std::string(name_of(field));
-    const std::string here = usual + '.' + std::string(name_of(app.assessment().readings.apparatus));
-    return Language::knows(here) ? app.say(here) : named(app, usual);
+    return app.say(key_for_run(app, "field." + std::string(name_of(field))));
 }
 
-std::string output_name(const App& app, Output output) { return named(app, "output." + std::string(name_of(output))); }
+std::string output_name(const App& app, Output output) {
+    return app.say(key_for_run(app, "output." + std::string(name_of(output))));
+}
 
 std::string step_name(const App& app, Output output) {
     const std::string key = "step." + std::string(name_of(output));

@@ -24,6 +24,10 @@ std::string choice_words(const App& app, Field field, std::string_view value);
 /// chosen.
 std::string equation_words(const App& app, const Readings& readings);
 
+/// The key of the form that a name or a hint has for the vessel of the run, else for a substance that is no metal, else the
+/// usual one.
+std::string key_for_run(const App& app, std::string usual);
+
 /// What a reading is called: by what is weighed, and by the vessel that the gas is collected in.
 std::string field_name(const App& app, Field field);
 
