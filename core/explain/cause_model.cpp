@@ -197,8 +197,14 @@ bool can_be_read(const Measured<double>& measured) {
 
 }  // namespace
 
+Output explained_output(const Assessment& assessment) {
+    const Setup& setup = assessment.measured.setup;
+    const Output sought = sought_output(setup.converted, setup.target);
+    return setup.known != 0 ? sought : headline_output(assessment.conventions);
+}
+
 Bench bench_of(const Assessment& assessment) {
-    Bench bench{assessment.measured, assessment.outcome.ready};
+    Bench bench{assessment.measured, assessment.outcome.ready, explained_output(assessment)};
     // A change may ask for what this run did not need: a column where the liquids were level.
     if (bench.ready.has(Output::absolute_temperature)) {
         bench.ready.add(Output::water_density);
@@ -209,10 +215,8 @@ Bench bench_of(const Assessment& assessment) {
 }
 
 std::optional<double> result_of(const Bench& bench) {
-    const Output output =
-        bench.measured.setup.converted ? Output::molar_volume_standard : Output::molar_volume_bench;
-    if (!bench.ready.has(output)) return std::nullopt;
-    const double value = evaluate(bench.measured, Method{}, bench.ready)[output];
+    if (!bench.ready.has(bench.explained)) return std::nullopt;
+    const double value = evaluate(bench.measured, Method{}, bench.ready)[bench.explained];
     return std::isfinite(value) && value > 0 ? std::optional(value) : std::nullopt;
 }
 
@@ -227,6 +231,7 @@ std::optional<double> result_with(const Assessment& assessment, Cause cause, dou
     if (!reach || !std::isfinite(size)) return std::nullopt;
     const bool both = info(cause).raises && info(cause).lowers;
     if (size < 0 && !both) return std::nullopt;
+    if (both && falls_with_volume(explained_output(assessment))) size = -size;
     if ((size > 0 && both && !reach->raises) || (size < 0 && !reach->lowers)) return std::nullopt;
     const Bench found = falsified(bench_of(assessment), cause, size);
     return can_be_read(found.measured) ? result_of(found) : std::nullopt;

@@ -8,14 +8,15 @@
 
 namespace overwater {
 
-/// Readings, and the outputs that they give.
+/// Readings, the outputs that they give, and the one that is explained.
 struct Bench {
     Measured<double> measured;
     OutputSet ready;
+    Output explained;
 };
 Bench bench_of(const Assessment& assessment);
 
-/// The molar volume that is compared with the accepted value, in m³/mol; nothing where it is not finite and above zero.
+/// The result that is explained, SI; nothing where it is not finite and above zero.
 std::optional<double> result_of(const Bench& bench);
 
 /// The readings that would have been put down had `size` of the cause been at work, where `bench` has the truth.

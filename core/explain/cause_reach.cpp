@@ -53,7 +53,11 @@ public:
     bool start_read() const { return setup_.start == Start::reading; }
     bool converted() const { return setup_.converted; }
     /// Vapour and pressure of the gas are known, so that its state can be another one.
-    bool state_known() const { return all_.has(Output::molar_volume_standard); }
+    bool state_known() const {
+        return all_.has(reacts() ? Output::molar_volume_standard : Output::volume_at_standard);
+    }
+    /// Something was weighed that reacts; else it is the gas itself.
+    bool reacts() const { return setup_.target != Target::gas_molar_mass; }
     bool level_taken() const { return setup_.liquid_stands == LiquidStands::level; }
     bool read_at_bench() const { return setup_.pressure_kind == PressureKind::at_the_bench; }
     bool looked_up() const { return setup_.vapour == VapourFrom::looked_up; }
@@ -67,7 +71,7 @@ public:
         return !sample || is_metal(*sample) || setup_.own_reaction;
     }
     bool acid_may_be_short() const {
-        if (!all_.readings.sample || !(setup_.acid_per_sample > 0)) return false;
+        if (!reacts() || !all_.readings.sample || !(setup_.acid_per_sample > 0)) return false;
         if (reaction(*all_.readings.sample, all_.readings.acid.value_or(Acid::hydrochloric)).with_water) return false;
         return !all_.has(Output::acid_excess) || all_.outcome[Output::acid_excess] < enough_acid;
     }
@@ -99,6 +103,7 @@ public:
         const auto metal = all_.readings.sample;
         return metal && !setup_.own_reaction ? in_[Input::molar_mass] - molar_mass_of(*metal).si() : 0.0;
     }
+    bool takes_molar_mass() const { return !falls_with_volume(explained_output(all_)); }
     double height() const { return in_[Input::height_above_sea_level]; }
     bool height_typed() const { return setup_.present.has(Field::height_above_sea_level); }
 
@@ -178,7 +183,7 @@ Maybe sea_level(const Run& run) {
 /// How far it is rounded is known: no other size is possible.
 Maybe molar_mass(const Run& run) {
     const double added = run.molar_mass_added();
-    if (added == 0 || run.acid_sets_gas()) return std::nullopt;
+    if (!run.takes_molar_mass() || added == 0 || run.acid_sets_gas()) return std::nullopt;
     const double size = std::fabs(added);
     return Reach{added > 0, added < 0, size, size, size, size};
 }
@@ -205,13 +210,13 @@ Maybe reach_in(const Run& run, Cause cause) {
         case Cause::meniscus: return meniscus(run);
         case Cause::end_space_off: return end_space(run);
         case Cause::scale_misread: return scale_misread(run);
-        case Cause::metal_left: return only_if(!run.acid_sets_gas(), with_limits(cause, 0, 1));
+        case Cause::metal_left: return only_if(run.reacts() && !run.acid_sets_gas(), with_limits(cause, 0, 1));
         case Cause::oxide_coat:
-            return only_if(!run.acid_sets_gas() && run.may_have_oxide(), with_limits(cause, 0, 1));
+            return only_if(run.reacts() && !run.acid_sets_gas() && run.may_have_oxide(), with_limits(cause, 0, 1));
         case Cause::dissolved_gas: return dissolved(run);
         case Cause::acid_short: return only_if(run.acid_may_be_short(), with_limits(cause, 0, 1));
         case Cause::wet_metal:
-            return only_if(!run.by_ribbon() && !run.acid_sets_gas(), with_limits(cause, 0, run.weighed()));
+            return only_if(run.reacts() && !run.by_ribbon() && !run.acid_sets_gas(), with_limits(cause, 0, run.weighed()));
         case Cause::balance_off:
             return only_if(!run.by_ribbon() && !run.acid_sets_gas(),
                            with_limits(cause, no_limit * run.weighed(), run.weighed()));

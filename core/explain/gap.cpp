@@ -6,6 +6,7 @@
 #include "core/explain/cause_model.hpp"
 #include "core/quantity/short_sort.hpp"
 #include "core/result/doubt.hpp"
+#include "core/result/known_value.hpp"
 
 namespace overwater {
 
@@ -61,7 +62,7 @@ void widen(Reach& reach, Cause cause, const Doubts& doubts) {
 class Search {
 public:
     Search(const Assessment& assessment, double found, double accepted)
-        : bench_(bench_of(assessment)), found_(found), accepted_(accepted) {}
+        : bench_(bench_of(assessment)), found_(as_volume(found)), accepted_(as_volume(accepted)) {}
 
     bool too_high() const { return found_ > accepted_; }
 
@@ -86,8 +87,11 @@ public:
 private:
     std::optional<double> without(Cause cause, double size) const {
         const bool both = info(cause).raises && info(cause).lowers;
-        return result_of(corrected(bench_, cause, both && !too_high() ? -size : size));
+        const auto result = result_of(corrected(bench_, cause, both && !too_high() ? -size : size));
+        return result ? std::optional(as_volume(*result)) : result;
     }
+    /// In terms that rise with the volume of the gas, as causes are described.
+    double as_volume(double result) const { return falls_with_volume(bench_.explained) ? 1 / result : result; }
 
     /// No result is one beyond all bounds: no gas is left, or no metal.
     bool goes_far_enough(Cause cause, double size) const {
@@ -128,7 +132,7 @@ bool before(const Explanation& one, const Explanation& other) {
 
 std::optional<Gap> gap_of(const Assessment& assessment, const Verdict& verdict) {
     const auto found = result_of(bench_of(assessment));
-    const auto accepted = assessment.value(Output::accepted_value);
+    const auto accepted = known_value(assessment, explained_output(assessment));
     if (!found || !accepted || !(*accepted > 0)) return std::nullopt;
     Gap gap;
     gap.found = *found;

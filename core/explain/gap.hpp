@@ -54,7 +54,7 @@ constexpr std::string_view name_of(Cause cause) { return cause_names[static_cast
 /// How a size is measured, and what is seen at a bench.
 struct CauseInfo {
     UnitId unit;        ///< of sizes shown
-    bool raises;        ///< can make the result too high
+    bool raises;        ///< can make a molar volume too high
     bool lowers;        ///< can make it too low
     double usual;       ///< up to here it happens in a careful class, in the base unit
     double largest;     ///< beyond here it was not seen, base unit
@@ -64,6 +64,16 @@ const CauseInfo& info(Cause cause);
 /// Whether a run like this can have it: no ribbon's mass where the metal was weighed, no level misread where it was
 /// taken as equal ...
 bool applies(Cause cause, const Assessment& assessment);
+
+/// The result that is explained: the last line that is sought where something is known to compare it with, else the molar
+/// volume.
+Output explained_output(const Assessment& assessment);
+
+/// More gas makes it smaller: it is divided by the amount of gas, as the molar mass found. What raises a molar volume
+/// lowers it.
+constexpr bool falls_with_volume(Output output) {
+    return output == Output::molar_mass_found || output == Output::equivalent_mass || output == Output::gas_molar_mass;
+}
 
 /// The result that the bench would have given with `size` (base unit; signed where the cause goes both ways: positive
 /// raises the result) of this cause at work, in SI, where the truth is what the assessment has now; nothing where the

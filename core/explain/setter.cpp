@@ -67,7 +67,7 @@ Formula Setter::letters(std::int32_t index) const {
     const TraceNode& node = trace_[index];
     switch (node.kind) {
         case NodeKind::input: return symbol_of(node.input, readings_);
-        case NodeKind::constant: return symbol_of(node.constant, node.value);
+        case NodeKind::constant: return symbol_of(node.constant, node.value, readings_);
         case NodeKind::step: return symbol_of(node.output, readings_);
         case NodeKind::looked_up: return looked_up_formula(node, letters(node.a));
         case NodeKind::sum: return joined("+", letters(node.a), letters(node.b));
@@ -290,6 +290,9 @@ Formula Setter::constant_leaf(const TraceNode& node) const {
         case Constant::hundred_percent: return with_number(from_base(node.value, UnitId::percent), 0, UnitId::percent);
         case Constant::mercury_to_zero:
         case Constant::gravity_to_standard: return Formula::leaf(Kind::number, number(node.value, 5));
+        case Constant::known_value:
+            if (readings_.target == Target::gas_constant) return with_number(node.value, 5, UnitId::joule_per_mole_kelvin);
+            return with_number(from_base(node.value, UnitId::gram_per_mole), 3, UnitId::gram_per_mole);
         case Constant::second_molar_mass:
             return with_unit(trimmed(from_base(node.value, UnitId::gram_per_mole), 3), UnitId::gram_per_mole);
         default: return Formula::leaf(Kind::number, trimmed(node.value, 4));

@@ -128,8 +128,8 @@ Formula symbol_of(Input input, const Readings& readings) {
     return notation.empty() ? Formula{} : symbol(notation, readings);
 }
 
-Formula symbol_of(Constant constant, double value) {
-    const auto plain = [](const char* notation) { return symbol(notation, {}); };
+Formula symbol_of(Constant constant, double value, const Readings& readings) {
+    const auto plain = [&](const char* notation) { return symbol(notation, readings); };
     switch (constant) {
         case Constant::celsius_zero: return Formula::leaf(Kind::number, "273.15");
         case Constant::standard_temperature: return plain("T°");
@@ -145,6 +145,11 @@ Formula symbol_of(Constant constant, double value) {
         case Constant::second_molar_mass: return plain("M_2");
         case Constant::mercury_to_zero: return plain("k_t");
         case Constant::gravity_to_standard: return plain("k_g");
+        case Constant::known_value:
+            return plain(readings.target == Target::gas_constant      ? "R_accepted"
+                         : readings.target == Target::equivalent_mass ? "M_eq,accepted"
+                         : readings.target == Target::gas_molar_mass  ? "M(G)"
+                                                                      : "M(M)");
         case Constant::gas_per_sample:
         case Constant::acid_per_sample:
         case Constant::gas_per_second:

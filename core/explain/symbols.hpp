@@ -11,7 +11,7 @@ struct Readings;
 /// The letters of the formulas; the same in every language but for the chemical symbols put in.
 Formula symbol_of(Output output, const Readings& readings);
 Formula symbol_of(Input input, const Readings& readings);
-Formula symbol_of(Constant constant, double value);
+Formula symbol_of(Constant constant, double value, const Readings& readings);
 
 /// A formula of chemistry in plain ASCII with its numbers below the line: "Al2(SO4)3" -> "Al₂(SO₄)₃".
 std::string lowered(std::string_view formula);

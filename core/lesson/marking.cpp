@@ -17,6 +17,18 @@ constexpr Output chain[]{Output::gas_volume,         Output::water_vapour_pressu
                          Output::molar_volume_standard};
 constexpr Output chain_as_collected[]{Output::gas_volume, Output::amount_of_metal, Output::amount_of_gas,
                                       Output::molar_volume_bench};
+constexpr Output chain_to_constant[]{Output::gas_volume,      Output::water_vapour_pressure, Output::dry_gas_pressure,
+                                     Output::amount_of_metal, Output::amount_of_gas,         Output::gas_constant};
+/// By the volume at standard conditions or by the gas law at once: what both have.
+constexpr Output chain_by_volume[]{Output::gas_volume, Output::water_vapour_pressure, Output::dry_gas_pressure,
+                                   Output::amount_by_volume};
+
+std::span<const Output> chain_to(Output sought) {
+    if (sought == Output::molar_volume_standard) return chain;
+    if (sought == Output::molar_volume_bench) return chain_as_collected;
+    if (sought == Output::gas_constant) return chain_to_constant;
+    return chain_by_volume;
+}
 
 bool counts(const Run& run) { return run.left_out.empty(); }
 
@@ -151,9 +163,9 @@ private:
         }
     }
 
-    /// Mean and percent error come of the molar volumes that the student had, and where one is blank of the right one.
+    /// Mean and percent error come of the last lines that the student had, and where one is blank of the right one.
     void judge_sheet_step(MarkedStep& out) {
-        const Output last = headline_output(record_.conventions);
+        const Output last = sought_output(record_);
         std::vector<double> right;
         std::vector<double> own;
         Band band{0, 0};
@@ -197,16 +209,20 @@ private:
         if (out.step.mean) own_mean_ = out.answer.value->si;
     }
 
-    /// All volumes over all amounts is a mean too, weighted by the amounts: an accepted way.
+    /// All volumes over all amounts is a mean too, weighted by the amounts: an accepted way. So is all mass over all
+    /// amounts; a share has no such totals.
     void take_ratio_of_totals(Band& sums, const std::vector<double>& values) const {
+        const Output sought = sought_output(record_);
+        if (sought == Output::purity_found || sought == Output::alloy_share) return;
+        const Output weight = sought > Output::amount_by_volume ? Output::amount_by_volume : Output::amount_of_gas;
         double weighted = 0;
         double weights = 0;
         std::size_t k = 0;
         for (std::size_t i = 0; i < runs_.size(); ++i) {
             const Assessment& run = runs_[i].right;
-            if (!counts(record_.runs[i]) || !run.has(headline_output(record_.conventions))) continue;
-            weighted += values[k++] * run.outcome[Output::amount_of_gas];
-            weights += run.outcome[Output::amount_of_gas];
+            if (!counts(record_.runs[i]) || !run.has(sought)) continue;
+            weighted += values[k++] * run.outcome[weight];
+            weights += run.outcome[weight];
         }
         const double moved = static_cast<double>(values.size()) * (weighted / weights - sample_of(values).mean);
         sums.low += std::min(moved, 0.0);
@@ -217,7 +233,7 @@ private:
         const StatedValue& stated = *out.answer.value;
         if (!out.step.mean) {
             Outcome<double> before;
-            before.put(headline_output(record_.conventions), out_of_mean(values));
+            before.put(sought_output(record_), out_of_mean(values));
             const StatedValue answers[]{stated};
             out.finding = find_slips(runs_.front().right, answers, before);
             for (double& value : values) value = percent_error_of(value);
@@ -226,10 +242,10 @@ private:
     }
     double out_of_mean(const std::vector<double>& values) const { return own_mean_.value_or(sample_of(values).mean); }
 
-    double percent_error_of(double molar_volume) const {
+    double percent_error_of(double found) const {
         const Assessment& run = runs_.front().right;
         Outcome<double> known;
-        known.put(headline_output(record_.conventions), molar_volume);
+        known.put(sought_output(record_), found);
         return evaluate(run.measured, Method{}, run.outcome.ready - known.ready, known)[Output::percent_error];
     }
     /// With the accepted value as each class has it.
@@ -238,7 +254,7 @@ private:
         Band reached{HUGE_VAL, -HUGE_VAL};
         for (const double end : {found.low, found.high}) {
             Outcome<double> known;
-            known.put(headline_output(record_.conventions), end);
+            known.put(sought_output(record_), end);
             const Band band = route_bands(run, known)[Output::percent_error];
             reached = {std::min(reached.low, band.low), std::max(reached.high, band.high)};
         }
@@ -269,21 +285,29 @@ private:
 
 }  // namespace
 
+namespace {
+
+Setup setup_of(const Record& record, std::size_t run) {
+    return measured_from(read_all([&](Field field) -> const Entry& { return entry_for(record, run, field); }),
+                         record.conventions).setup;
+}
+
+}  // namespace
+
 std::vector<SheetStep> sheet_steps(const Record& record) {
     std::vector<SheetStep> steps;
-    const bool converted = headline_output(record.conventions) == Output::molar_volume_standard;
-    const std::span<const Output> outputs =
-        converted ? std::span<const Output>(chain) : std::span<const Output>(chain_as_collected);
+    const Output sought = sought_output(record);
+    const Setup first = setup_of(record, 0);
     for (std::size_t i = 0; i < record.runs.size(); ++i) {
-        for (const Output output : outputs) {
-            const bool vapour = output == Output::water_vapour_pressure;
-            if (vapour && record.conventions.vapour == Conventions::Vapour::not_subtracted) continue;
+        for (const Output output : chain_to(sought)) {
+            if (output == Output::water_vapour_pressure && !is_taken_off(setup_of(record, i).vapour)) continue;
             steps.push_back({output, static_cast<int>(i), false});
         }
+        if (sought > Output::amount_by_volume) steps.push_back({sought, static_cast<int>(i), false});
     }
     const auto counted = std::count_if(record.runs.begin(), record.runs.end(), counts);
-    if (counted > 1) steps.push_back({headline_output(record.conventions), -1, true});
-    steps.push_back({Output::percent_error, -1, false});
+    if (counted > 1) steps.push_back({sought, -1, true});
+    if (is_molar_volume(sought) || first.known != 0) steps.push_back({Output::percent_error, -1, false});
     return steps;
 }
 
@@ -291,7 +315,7 @@ std::string_view step_name(const SheetStep& step) { return step.mean ? "mean" : 
 
 bool is_on_a_sheet(Output output) {
     return std::find(std::begin(chain), std::end(chain), output) != std::end(chain) ||
-           output == Output::molar_volume_bench || output == Output::percent_error;
+           output == Output::molar_volume_bench || output == Output::gas_constant || output >= Output::amount_by_volume;
 }
 
 const std::vector<Answer>& answers_of(const Record& record, const SheetStep& step) {

@@ -22,7 +22,9 @@ struct SheetStep {
 };
 
 /// The chain a sheet asks for: gas volume, vapour pressure, dry pressure, amounts, volume at standard conditions and
-/// molar volume of each run, then mean (of several runs) and percent error. By the conventions, some are not asked.
+/// molar volume of each run, then mean (of several runs) and percent error. By the conventions, some are not asked. For
+/// another last line the amount of gas by its volume takes the place of what comes from the mass, but for the gas
+/// constant; a percent error is asked where something is known to compare with.
 std::vector<SheetStep> sheet_steps(const Record& record);
 
 /// Whether any sheet asks for this output.

@@ -49,15 +49,14 @@ public:
         step(Output::gas_constant, {Output::gas_volume, Output::amount_of_gas, Output::dry_gas_pressure,
                                     Output::absolute_temperature});
         accepted();
-        percent_error();
         step(Output::amount_by_volume, {Output::volume_at_standard, Output::accepted_value});
-        step(Output::molar_mass_found, {Output::amount_by_volume});
-        step(Output::purity_found, {Output::amount_by_volume});
+        other_last_lines();
+        percent_error();
         return out_;
     }
 
 private:
-    Output found() const { return headline_output(run_.conventions); }
+    Output found() const { return sought_output(measured_.setup.converted, measured_.setup.target); }
     Band& band(Output o) { return out_.bands[static_cast<std::size_t>(o)]; }
 
     double value(Output o) const {
@@ -82,8 +81,7 @@ private:
 
     /// A result is judged by the digits it is given with; as a step to the percent error it may be rounded more.
     static bool is_result(Output o) {
-        return o == Output::percent_error || o == Output::molar_volume_standard || o == Output::molar_volume_bench ||
-               o == Output::gas_constant;
+        return is_molar_volume(o) || o == Output::gas_constant || o > Output::amount_by_volume;
     }
 
     void keep(Output o, Band reached) {
@@ -137,22 +135,49 @@ private:
         method_.volume = Method::Volume::ring_ignored;
         take_in(reached, corners(Output::gas_volume, {}).low);
         method_.volume = Method::Volume::right;
+        // Water that was weighed is 1 mL a gram for most.
+        if (measured_.setup.apparatus == Apparatus::displaced_water) take_in(reached, measured_[Input::displaced_mass] / 1000.0);
         keep(Output::gas_volume, reached);
     }
 
     void amount_of_metal() {
         if (!run_.has(Output::amount_of_metal)) return;
         Band reached = corners(Output::amount_of_metal, {Output::mass});
+        by_molar_masses(Output::amount_of_metal, {Output::mass}, reached);
+        keep(Output::amount_of_metal, reached);
+    }
+
+    /// With the molar mass, and that of the other metal of an alloy, of 0 to 3 decimals.
+    void by_molar_masses(Output o, std::initializer_list<Output> before, Band& reached) {
         const double own = measured_[Input::molar_mass];
+        const double second = measured_.setup.second_molar_mass;
         const double full = run_.readings.sample ? molar_mass_of(*run_.readings.sample).in(gram_per_mole) : own * 1e3;
+        const double full_second = run_.readings.second ? molar_mass_of(*run_.readings.second).in(gram_per_mole) : second * 1e3;
         for (const int place : {0, -1, -2, -3}) {
-            measured_[Input::molar_mass] = round_to_place(full, place) * 1e-3;
-            const Band by = corners(Output::amount_of_metal, {Output::mass});
-            take_in(reached, by.low);
-            take_in(reached, by.high);
+            for (const int second_place : {0, -1, -2, -3}) {
+                if (second == 0 && second_place != 0) continue;
+                measured_[Input::molar_mass] = round_to_place(full, place) * 1e-3;
+                measured_.setup.second_molar_mass = round_to_place(full_second, second_place) * 1e-3;
+                const Band by = corners(o, before);
+                take_in(reached, by.low);
+                take_in(reached, by.high);
+            }
         }
         measured_[Input::molar_mass] = own;
-        keep(Output::amount_of_metal, reached);
+        measured_.setup.second_molar_mass = second;
+    }
+
+    void other_last_lines() {
+        const std::initializer_list<Output> before{Output::amount_by_volume, Output::mass};
+        step(Output::molar_mass_found, before);
+        step(Output::equivalent_mass, before);
+        step(Output::gas_molar_mass, before);
+        for (const Output share : {Output::purity_found, Output::alloy_share}) {
+            if (!run_.has(share)) continue;
+            Band reached = corners(share, before);
+            by_molar_masses(share, before, reached);
+            keep(share, reached);
+        }
     }
 
     /// V/n first and then converted, or the volume converted first.
@@ -208,8 +233,36 @@ private:
         if (!run_.has(Output::percent_error)) return;
         const Band as_found = band(found());
         if (!carried_.ready.has(found())) band(found()) = as_a_step(found(), as_found);
-        step(Output::percent_error, {found(), Output::accepted_value});
+        if (is_molar_volume(found())) {
+            step(Output::percent_error, {found(), Output::accepted_value});
+        } else {
+            Band reached = corners(Output::percent_error, {found()});
+            by_known_values(reached);
+            keep(Output::percent_error, reached);
+        }
         band(found()) = as_found;
+    }
+
+    /// What is known of a molar mass has 0 to 3 decimals too, and the gas constant is 8.31, 8.314 or 0.0821.
+    void by_known_values(Band& reached) {
+        const double own = measured_.setup.known;
+        const auto with = [&](double known) {
+            measured_.setup.known = known;
+            const Band by = corners(Output::percent_error, {found()});
+            take_in(reached, by.low);
+            take_in(reached, by.high);
+        };
+        if (found() == Output::gas_constant) {
+            for (const double known : {8.31, 8.314, 0.0821 * 101.325, 0.08206 * 101.325}) with(known);
+        } else {
+            // Of an equivalent mass the molar mass is what was rounded, if not the equivalent mass itself.
+            const double parts = found() == Output::equivalent_mass ? 2 * measured_.setup.gas_per_sample : 1.0;
+            for (const int place : {0, -1, -2, -3}) {
+                with(round_to_place(own * 1e3, place) * 1e-3);
+                with(round_to_place(own * parts * 1e3, place) * 1e-3 / parts);
+            }
+        }
+        measured_.setup.known = own;
     }
 
     const Assessment& run_;

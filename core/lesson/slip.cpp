@@ -31,13 +31,26 @@ bool thinkable(Method::Barometer way, const Assessment& run) {
 
 bool thinkable(Method::Volume way, const Setup& setup) {
     switch (way) {
+        case Method::Volume::injected_ignored: return setup.present.has(Field::injected_volume);
         case Method::Volume::counted_from_capacity:
-            return setup.closed_end == ClosedEnd::zero && setup.present.has(Field::tube_capacity);
+            return has_column(setup) && setup.closed_end == ClosedEnd::zero && setup.present.has(Field::tube_capacity);
         case Method::Volume::end_space_added_to_difference:
             return setup.start == Start::reading && setup.present.has(Field::end_space);
         case Method::Volume::start_ignored: return setup.start != Start::nothing;
         default: return setup.closed_end == ClosedEnd::largest;
     }
+}
+
+/// What is sought follows from the amount of gas by its volume alone.
+bool is_by_volume(const Setup& setup) {
+    return sought_output(setup.converted, setup.target) > Output::amount_by_volume;
+}
+
+/// Whether the sheet for what is sought has the output or comes by it.
+bool matters(Output output, const Setup& setup) {
+    const bool from_mass = output >= Output::amount_of_metal && output <= Output::gas_constant &&
+                           output != Output::compression_factor && output != Output::standard_compression_factor;
+    return !from_mass || !is_by_volume(setup);
 }
 
 bool thinkable(const Method& method, const Slip& slip, const Assessment& run) {
@@ -46,6 +59,12 @@ bool thinkable(const Method& method, const Slip& slip, const Assessment& run) {
     if (method.volume != Method::Volume::right) return thinkable(method.volume, setup);
     if (method.mass == Method::Mass::nominal_ribbon) return setup.mass_from == MassFrom::ribbon;
     if (method.molar_mass == Method::MolarMass::of_manganese) return run.readings.sample == Substance::magnesium;
+    if (method.molar_mass == Method::MolarMass::of_hydrogen) return setup.gas == Gas::hydrogen;
+    if (method.last_line == Method::LastLine::other_share) {
+        return setup.target == Target::purity || setup.target == Target::alloy;
+    }
+    if (method.last_line == Method::LastLine::whole_mole) return setup.target == Target::equivalent_mass;
+    if (method.circular != Method::Circular::right && is_by_volume(setup)) return false;
     if (method.accepted == Method::Accepted::at_standard) return !setup.converted;
     if (method.accepted == Method::Accepted::other_pressure) return setup.converted;
     if (method.temperature == Method::Temperature::celsius_both) return setup.standard_celsius != 0;
@@ -83,11 +102,12 @@ bool can_happen(SlipIndex slip, const Assessment& run) {
     Method method;
     make_slip(method, slip);
     if (!thinkable(method, slip_table[slip], run)) return false;
+    const Setup& setup = run.measured.setup;
     if (slip_table[slip].part == SlipPart::conversion) return true;  // some change another slip's outcome only
     const Outcome<double> outcome = outcome_by(run, method);
     for (std::size_t i = 0; i < output_count; ++i) {
         const auto output = static_cast<Output>(i);
-        if (run.has(output) && outcome[output] != run.outcome[output]) return true;
+        if (run.has(output) && matters(output, setup) && outcome[output] != run.outcome[output]) return true;
     }
     return false;
 }

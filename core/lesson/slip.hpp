@@ -19,7 +19,7 @@ enum class SlipPart : std::uint8_t {
     pressure,    ///< from the barometer to the dry-gas pressure
     amount,      ///< from the mass to the amount of gas
     conversion,  ///< to standard conditions, and what belongs to the gas law
-    comparison   ///< with the accepted value
+    comparison   ///< with the accepted value, and what is made of it in another last line
 };
 inline constexpr std::size_t slip_part_count = 5;
 
@@ -36,7 +36,7 @@ struct Slip {
 };
 
 /// All slips; an index into it is a slip's number.
-inline constexpr std::size_t slip_count = 89;
+inline constexpr std::size_t slip_count = 92;
 extern const std::array<Slip, slip_count> slip_table;
 
 using SlipIndex = std::uint8_t;

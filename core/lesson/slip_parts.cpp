@@ -23,7 +23,8 @@ SlipParts::SlipParts(const Assessment& run, const Outcome<double>& carried) : ru
     // Where the gas at the start stood at another pressure, the volume is found from both in the last steps.
     part(SlipPart::volume).computed = run.measured.setup.start_level_known
                                           ? there({Output::gas_at_end, Output::gas_at_start})
-                                          : there({Output::gas_at_end, Output::gas_at_start, Output::gas_volume});
+                                          : there({Output::water_density, Output::gas_at_end, Output::gas_at_start,
+                                                   Output::gas_volume});
     hand_on(SlipPart::volume, {Output::gas_at_end, Output::gas_at_start, Output::gas_volume});
     part(SlipPart::pressure).computed =
         there({Output::water_vapour_pressure, Output::water_density, Output::pressure_at_bench,
@@ -39,14 +40,15 @@ void SlipParts::want(OutputSet outputs) {
     OutputSet last = OutputSet::of(Output::absolute_temperature, Output::compression_factor,
                              Output::standard_compression_factor, Output::gas_volume, Output::amount_of_acid,
                              Output::amount_of_gas);
-    const bool of_metal = outputs.has(Output::amount_by_volume) || outputs.has(Output::molar_mass_found) ||
-                          outputs.has(Output::purity_found);
-    const bool compared = outputs.has(Output::accepted_value) || outputs.has(Output::percent_error) || of_metal;
+    if (outputs.has(Output::percent_error)) {
+        outputs.add(sought_output(run_.measured.setup.converted, run_.measured.setup.target));
+    }
+    const bool by_volume = outputs.meets(OutputSet::span(Output::amount_by_volume, Output::gas_molar_mass));
+    const bool compared = outputs.has(Output::accepted_value) || outputs.has(Output::percent_error) || by_volume;
     for (std::size_t i = 0; i < output_count; ++i) {
         const auto output = static_cast<Output>(i);
-        const bool between = (of_metal && (output == Output::volume_at_standard || output == Output::amount_by_volume)) ||
-                             (compared && (output == Output::molar_volume_bench || output == Output::accepted_value ||
-                                           output == Output::molar_volume_standard));
+        const bool between = (by_volume && (output == Output::volume_at_standard || output == Output::amount_by_volume)) ||
+                             (compared && (is_molar_volume(output) || output == Output::accepted_value));
         if (between || outputs.has(output)) last.add(output);
     }
     if (!compared) parts_[static_cast<std::size_t>(SlipPart::comparison)].slips.clear();

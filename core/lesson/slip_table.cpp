@@ -7,7 +7,7 @@
 /// 8 inverted scale, 9 and 10 end space, 11 read in the wrong direction, 13 Celsius, 14 gas law upside down, 15 no
 /// conversion, 16 a factor dropped, 17 and 18 powers of ten, 19 molar mass, 20 mole ratio, 22 sea-level pressure, 23 1 atm
 /// assumed, 24 impossible barometer, 25 to 27 level difference, 28 and 29 standard conditions mixed, 30 percent error, 36
-/// gas constant, 54 gas at the start. How common each is: common practice, no source.
+/// gas constant, 48 liquid injected, 54 gas at the start; 55 is none of them: the share of the other part, from memory. How common each is: common practice, no source.
 
 namespace overwater {
 
@@ -34,6 +34,8 @@ const std::array<Slip, slip_count> slip_table{{
      offsetof(Method, volume), byte(Method::Volume::end_space_added_to_difference), 10},
     {"start_ignored", 54, SlipPart::volume, Output::gas_volume,
      offsetof(Method, volume), byte(Method::Volume::start_ignored), 10},
+    {"injected_ignored", 48, SlipPart::volume, Output::gas_volume,
+     offsetof(Method, volume), byte(Method::Volume::injected_ignored), 30},
     {"counted_from_capacity", 8, SlipPart::volume, Output::gas_volume,
      offsetof(Method, volume), byte(Method::Volume::counted_from_capacity), 10},
     {"mirrored_beyond", 11, SlipPart::volume, Output::gas_volume,
@@ -196,6 +198,10 @@ const std::array<Slip, slip_count> slip_table{{
      offsetof(Method, percent_error), byte(Method::PercentError::sign_lost), 8},
     {"error_as_fraction", 30, SlipPart::comparison, Output::percent_error,
      offsetof(Method, percent_error), byte(Method::PercentError::as_fraction), 4},
+    {"share_of_the_other", 55, SlipPart::comparison, Output::purity_found,
+     offsetof(Method, last_line), byte(Method::LastLine::other_share), 8},
+    {"equivalent_not_halved", 20, SlipPart::comparison, Output::equivalent_mass,
+     offsetof(Method, last_line), byte(Method::LastLine::whole_mole), 15},
 }};
 
 }  // namespace overwater

@@ -9,6 +9,11 @@ const Answer* answer_to(const std::vector<Answer>& answers, std::string_view ste
     return nullptr;
 }
 
+Output sought_output(const Record& record) {
+    return sought_output(record.conventions.conversion != Conventions::Conversion::none,
+                         target_by_key(entry_for(record, 0, Field::target).text));
+}
+
 const Entry& entry_for(const Record& record, std::size_t run, Field field) {
     if (run < record.runs.size()) {
         const Entry& own = record.runs[run].entries.at(field);

@@ -7,6 +7,7 @@
 
 #include "core/bench/entry.hpp"
 #include "core/result/conventions.hpp"
+#include "core/result/outcome.hpp"
 
 /// A record in memory. What its JSON looks like, and what may be missing, is in record.md and record.schema.json.
 
@@ -64,6 +65,9 @@ struct Record {
     std::string kept;  ///< unknown members, as JSON text of an object
     friend bool operator==(const Record&, const Record&) = default;
 };
+
+/// The last line that is sought in the record's first run.
+Output sought_output(const Record& record);
 
 /// The answer to `step` among `answers`, or nothing.
 const Answer* answer_to(const std::vector<Answer>& answers, std::string_view step);

@@ -168,18 +168,7 @@ Output headline_output(const Conventions& conventions) {
 }
 
 Output sought_output(const Conventions& conventions, Target target) {
-    const Output molar_volume = headline_output(conventions);
-    if (molar_volume == Output::molar_volume_bench && target != Target::gas_constant) return molar_volume;
-    switch (target) {
-        case Target::gas_constant: return Output::gas_constant;
-        case Target::molar_mass: return Output::molar_mass_found;
-        case Target::equivalent_mass: return Output::equivalent_mass;
-        case Target::purity: return Output::purity_found;
-        case Target::alloy: return Output::alloy_share;
-        case Target::gas_molar_mass: return Output::gas_molar_mass;
-        case Target::molar_volume: break;
-    }
-    return molar_volume;
+    return sought_output(conventions.conversion != Conventions::Conversion::none, target);
 }
 
 Outcome<double> outcome_by(const Assessment& assessment, const Method& method) {

@@ -32,8 +32,9 @@ public:
         if (any(Output::compression_factor, Output::standard_compression_factor)) compressions();
         if (any(Output::mass, Output::amount_of_gas)) amounts();
         if (any(Output::molar_volume_bench, Output::gas_constant)) results();
-        if (any(Output::accepted_value, Output::percent_error)) comparison();
+        if (wants(Output::accepted_value)) set(Output::accepted_value, accepted());
         if (any(Output::volume_at_standard, Output::gas_molar_mass)) other_results();
+        if (wants(Output::percent_error)) comparison();
         return out_;
     }
 
@@ -131,7 +132,10 @@ private:
             case Method::Circular::by_volume_at_standard: return converted(volume) / accepted();
             default: break;
         }
-        return (gas_law_pressure() * volume) /
+        return amount_by_gas_law();
+    }
+    N amount_by_gas_law() const {
+        return (gas_law_pressure() * volume_of(Output::gas_volume)) /
                (molar_gas_constant() * kelvin_of(Output::absolute_temperature));
     }
     M pure_mass() const {
@@ -238,16 +242,19 @@ private:
                         number_of(Output::compression_factor));
     }
 
+    /// The last line with what is known of it: the molar volume with the accepted one, another with its own.
     void comparison() {
-        if (wants(Output::accepted_value)) set(Output::accepted_value, accepted());
-        if (!wants(Output::percent_error)) return;
-        const Vm found = molar_volume_of(setup_.converted ? Output::molar_volume_standard
-                                                                      : Output::molar_volume_bench);
-        const Vm accepted = molar_volume_of(Output::accepted_value);
-        set(Output::percent_error, error_of(found, accepted));
+        const Output sought = sought_output(setup_.converted, setup_.target);
+        const auto with_known = [&](auto found) {
+            set(Output::percent_error, error_of(found, decltype(found)::si(exact(Constant::known_value, setup_.known))));
+        };
+        if (sought == Output::gas_constant) return with_known(this->template get<dimension::MolarEntropy>(sought));
+        if (sought > Output::amount_by_volume) return with_known(this->template get<dimension::MolarMass>(sought));
+        set(Output::percent_error, error_of(molar_volume_of(sought), molar_volume_of(Output::accepted_value)));
     }
 
-    Quantity<dimension::One, Real> error_of(Vm found, Vm accepted) const {
+    template <class D>
+    Quantity<dimension::One, Real> error_of(Quantity<D, Real> found, Quantity<D, Real> accepted) const {
         // 100 % is the number 1: it stands in the formula so that the unit does.
         const Real hundred = exact(Constant::hundred_percent,
                                    method_.percent_error == Method::PercentError::as_fraction ? 0.01 : 1.0);
@@ -289,20 +296,29 @@ private:
             set(Output::volume_at_standard, converted(volume_of(Output::gas_volume)));
         }
         if (wants(Output::amount_by_volume)) {
+            // By the gas law at once is the same; who goes wrong with the gas constant went that way.
             set(Output::amount_by_volume,
-                volume_of(Output::volume_at_standard) / molar_volume_of(Output::accepted_value));
+                method_.gas_law == Method::GasLaw::right
+                    ? volume_of(Output::volume_at_standard) / molar_volume_of(Output::accepted_value)
+                    : amount_by_gas_law());
         }
         const N gas = amount_of(Output::amount_by_volume);
         if (wants(Output::molar_mass_found)) set(Output::molar_mass_found, (gas_ratio() * pure_mass()) / gas);
         if (wants(Output::purity_found)) {
-            set(Output::purity_found, exact(Constant::hundred_percent, 1.0) *
-                                          ((gas * molar_mass()) / (gas_ratio() * mass_as_weighed())));
+            set(Output::purity_found, share(exact(Constant::hundred_percent, 1.0) *
+                                            ((gas * molar_mass()) / (gas_ratio() * mass_as_weighed()))));
         }
         if (wants(Output::equivalent_mass)) {
-            set(Output::equivalent_mass, pure_mass() / (exact(Constant::two, 2.0) * gas));
+            const bool whole = method_.last_line == Method::LastLine::whole_mole;
+            set(Output::equivalent_mass, pure_mass() / (whole ? gas : exact(Constant::two, 2.0) * gas));
         }
-        if (wants(Output::alloy_share)) set(Output::alloy_share, share_in_alloy(gas));
+        if (wants(Output::alloy_share)) set(Output::alloy_share, share(share_in_alloy(gas)));
         if (wants(Output::gas_molar_mass)) set(Output::gas_molar_mass, mass_as_weighed() / gas);
+    }
+
+    Quantity<dimension::One, Real> share(Quantity<dimension::One, Real> found) const {
+        if (method_.last_line != Method::LastLine::other_share) return found;
+        return Quantity<dimension::One, Real>::si(exact(Constant::hundred_percent, 1.0)) - found;
     }
 
     Quantity<dimension::One, Real> share_in_alloy(N gas) const {

@@ -241,7 +241,9 @@ protected:
         }
         const V collected = new_gas();
         // What is injected into a closed flask drives as much air over.
-        return has(Field::injected_volume) ? collected - in_.volume(Input::injected_volume) : collected;
+        return has(Field::injected_volume) && method_.volume != Method::Volume::injected_ignored
+                   ? collected - in_.volume(Input::injected_volume)
+                   : collected;
     }
 
     /// Gas that came since the start, at the pressure of the end.

@@ -11,4 +11,7 @@ namespace overwater {
 /// that nobody knows beforehand: a purity, an alloy, the gas of an own reaction, anything that has no value itself.
 std::optional<double> known_value(const Assessment& assessment, Output output);
 
+/// The same for another last line than the molar volume, whether it has a value or not; 0: nobody knows it beforehand.
+double known_otherwise(const Readings& readings, const Setup& setup, Output output);
+
 }  // namespace overwater

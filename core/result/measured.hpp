@@ -123,6 +123,7 @@ struct Setup {
     bool converted = true;           ///< to standard conditions; else V/n as collected is the result
     bool real_gas = false;           ///< the accepted value and the conversion are the real gas's
     bool accepted_typed = false;
+    double known = 0;  ///< what another last line than the molar volume is compared with, SI; 0: nobody knows it
 };
 
 template <class Real>

@@ -9,6 +9,7 @@
 #include "core/matter/water.hpp"
 #include "core/quantity/units.hpp"
 #include "core/result/assess.hpp"
+#include "core/result/known_value.hpp"
 
 /// From what was typed and chosen to what the model works with.
 
@@ -168,7 +169,7 @@ void set_up_reaction(Measured<double>& measured, const Readings& readings, const
     }
 }
 
-void set_up_result(Measured<double>& measured, const Conventions& conventions) {
+void set_up_result(Measured<double>& measured, const Readings& readings, const Conventions& conventions) {
     Setup& setup = measured.setup;
     const StandardState state = standard_state(conventions);
     setup.standard_celsius = state.temperature.in_celsius();
@@ -176,6 +177,7 @@ void set_up_result(Measured<double>& measured, const Conventions& conventions) {
     setup.converted = conventions.conversion == Conventions::Conversion::standard_conditions;
     setup.accepted_typed = conventions.accepted == Conventions::Accepted::typed || !setup.converted;
     setup.real_gas = setup.converted && conventions.accepted == Conventions::Accepted::real;
+    setup.known = known_otherwise(readings, setup, sought_output(setup.converted, setup.target));
 }
 
 }  // namespace
@@ -203,7 +205,7 @@ Measured<double> measured_from(const Readings& readings, const Conventions& conv
     set_up_gravity(measured, readings);
     set_up_tube(measured, readings);
     set_up_pressures(measured, readings, conventions);
-    set_up_result(measured, conventions);
+    set_up_result(measured, readings, conventions);
     return measured;
 }
 

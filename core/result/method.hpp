@@ -17,6 +17,7 @@ struct Method {
         end_space_subtracted,
         end_space_added_to_difference,  ///< though a start reading on the scale has taken it away
         start_ignored,                  ///< the gas there at the start is counted as the metal's
+        injected_ignored,               ///< the air that the liquid injected drove over is counted as gas
         counted_from_capacity,          ///< a scale with 0 at the closed end read as an upside-down one
         ring_ignored                    ///< accepted route: the meniscus of the inverted scale left alone
     };
@@ -148,6 +149,12 @@ struct Method {
         sign_lost,   ///< turned round
         as_fraction  ///< not multiplied by 100
     };
+    /// What is made of the amount of gas where that is known by its volume.
+    enum class LastLine : std::uint8_t {
+        right,
+        other_share,  ///< of a purity or an alloy what is left to 100 %
+        whole_mole    ///< of an equivalent mass that of a whole mole of hydrogen
+    };
 
     Volume volume = Volume::right;
     Reading reading = Reading::right;
@@ -168,6 +175,7 @@ struct Method {
     GasLaw gas_law = GasLaw::right;
     Accepted accepted = Accepted::right;
     PercentError percent_error = PercentError::right;
+    LastLine last_line = LastLine::right;
 };
 
 /// The right method as a type: where no other is asked for, the compiler leaves the slips out of the model.
@@ -191,6 +199,7 @@ struct RightMethod {
     static constexpr Method::GasLaw gas_law = Method::GasLaw::right;
     static constexpr Method::Accepted accepted = Method::Accepted::right;
     static constexpr Method::PercentError percent_error = Method::PercentError::right;
+    static constexpr Method::LastLine last_line = Method::LastLine::right;
 };
 
 }  // namespace overwater

@@ -114,6 +114,12 @@ bool of_one_substance(const Setup& setup) {
     return setup.target != Target::gas_molar_mass && setup.target != Target::alloy;
 }
 
+bool is_compared(const Setup& setup) {
+    if (!is_molar_volume(sought_output(setup.converted, setup.target))) return setup.known != 0;
+    // As collected in a closed flask the gas has its partial pressure: nothing to be compared with 24 L/mol.
+    return setup.target != Target::gas_molar_mass && (setup.converted || setup.apparatus != Apparatus::pressure_sensor);
+}
+
 }  // namespace
 
 bool is_asked(Output output, const Setup& setup) {
@@ -124,10 +130,7 @@ bool is_asked(Output output, const Setup& setup) {
         case Output::dry_gas_at_barometer:
         case Output::molar_volume_standard:
         case Output::gas_constant: return setup.target != Target::gas_molar_mass;
-        case Output::percent_error:
-            // As collected in a closed flask the gas has its partial pressure: nothing to be compared with 24 L/mol.
-            return setup.target != Target::gas_molar_mass &&
-                   (setup.converted || setup.apparatus != Apparatus::pressure_sensor);
+        case Output::percent_error: return is_compared(setup);
         case Output::water_vapour_pressure: return setup.vapour != VapourFrom::none;
         case Output::pressure_at_bench: return setup.pressure_kind != PressureKind::at_the_bench;
         case Output::start_dry_pressure: return setup.start != Start::nothing && setup.start_level_known;
@@ -210,9 +213,10 @@ Needs needs_of(Output output, const Setup& setup) {
         case Output::accepted_value:
             if (setup.accepted_typed) return {FieldSet::of(Field::accepted_value), {}};
             return setup.real_gas ? Needs{{}, OutputSet::of(Output::standard_compression_factor)} : Needs{};
-        case Output::percent_error:
-            return {{}, setup.converted ? OutputSet::of(Output::molar_volume_standard, Output::accepted_value)
-                                        : OutputSet::of(Output::molar_volume_bench, Output::accepted_value)};
+        case Output::percent_error: {
+            const Output sought = sought_output(setup.converted, setup.target);
+            return {{}, is_molar_volume(sought) ? OutputSet::of(sought, Output::accepted_value) : OutputSet::of(sought)};
+        }
         case Output::volume_at_standard: return volume_at_standard_needs(setup);
         case Output::amount_by_volume: return {{}, OutputSet::of(Output::volume_at_standard, Output::accepted_value)};
         case Output::molar_mass_found:

@@ -5,6 +5,7 @@
 #include <cstdint>
 #include <string_view>
 
+#include "core/bench/apparatus.hpp"
 #include "core/quantity/unit_table.hpp"
 
 namespace overwater {
@@ -38,7 +39,6 @@ enum class Output : std::uint8_t {
     molar_volume_standard,
     gas_constant,
     accepted_value,
-    percent_error,
     // Other last lines of the same readings, with the accepted molar volume taken as known:
     volume_at_standard,  ///< of the gas of this run
     amount_by_volume,    ///< of the gas, by its volume alone
@@ -47,6 +47,7 @@ enum class Output : std::uint8_t {
     equivalent_mass,     ///< of the metal: what sets half a mole of hydrogen free
     alloy_share,         ///< by mass, of the metal in an alloy with a second one
     gas_molar_mass,      ///< of a gas that was weighed itself
+    percent_error,       ///< of the last line that is sought, from what is known of it
     count
 };
 #pragma GCC diagnostic pop
@@ -60,8 +61,8 @@ inline constexpr std::array<std::string_view, output_count> output_names{
     "amount_of_acid",              "acid_needed",           "acid_volume_needed", "acid_excess",
     "amount_of_gas",               "molar_volume_bench",    "dry_gas_at_barometer", "compression_factor",
     "standard_compression_factor", "molar_volume_standard", "gas_constant",       "accepted_value",
-    "percent_error",               "volume_at_standard",    "amount_by_volume",   "molar_mass_found",
-    "purity_found", "equivalent_mass", "alloy_share", "gas_molar_mass"};
+    "volume_at_standard",          "amount_by_volume",      "molar_mass_found",   "purity_found",
+    "equivalent_mass",             "alloy_share",           "gas_molar_mass",     "percent_error"};
 
 constexpr std::string_view name_of(Output output) { return output_names[static_cast<std::size_t>(output)]; }
 
@@ -73,10 +74,30 @@ inline constexpr std::array<UnitId, output_count> output_units{
     UnitId::millimole,      UnitId::millimole,      UnitId::millilitre,               UnitId::none,
     UnitId::millimole,      UnitId::litre_per_mole, UnitId::litre_per_mole,           UnitId::none,
     UnitId::none,           UnitId::litre_per_mole, UnitId::joule_per_mole_kelvin,    UnitId::litre_per_mole,
-    UnitId::percent,        UnitId::millilitre,     UnitId::millimole,               UnitId::gram_per_mole,
-    UnitId::percent, UnitId::gram_per_mole, UnitId::percent, UnitId::gram_per_mole};
+    UnitId::millilitre,     UnitId::millimole,      UnitId::gram_per_mole,            UnitId::percent,
+    UnitId::gram_per_mole,  UnitId::percent,        UnitId::gram_per_mole,            UnitId::percent};
 
 constexpr UnitId unit_of(Output output) { return output_units[static_cast<std::size_t>(output)]; }
+
+/// The last line: what the run is for. As collected nothing but the gas constant can be found beside the molar volume.
+constexpr Output sought_output(bool converted, Target target) {
+    if (target == Target::gas_constant) return Output::gas_constant;
+    if (!converted) return Output::molar_volume_bench;
+    switch (target) {
+        case Target::molar_mass: return Output::molar_mass_found;
+        case Target::equivalent_mass: return Output::equivalent_mass;
+        case Target::purity: return Output::purity_found;
+        case Target::alloy: return Output::alloy_share;
+        case Target::gas_molar_mass: return Output::gas_molar_mass;
+        case Target::molar_volume:
+        case Target::gas_constant: break;
+    }
+    return Output::molar_volume_standard;
+}
+
+constexpr bool is_molar_volume(Output output) {
+    return output == Output::molar_volume_standard || output == Output::molar_volume_bench;
+}
 
 /// A set of outputs, one bit each.
 class OutputSet {

@@ -28,6 +28,7 @@ enum class Constant : std::uint8_t {
     gravity_to_standard,  ///< factor to the standard acceleration of free fall
     second_molar_mass,    ///< kg/mol, of the other metal of an alloy
     gas_per_second,       ///< its mole ratio
+    known_value,          ///< what another last line than the molar volume is compared with
     none
 };
 

@@ -10,6 +10,7 @@ import random
 import sys
 
 from check import Checks
+from independent.last_line_trials import LastLineTrials
 from independent.published_trials import PublishedTrials
 from independent.slip_search import Asker
 from independent.slip_trials import PairTrials, Pool, RightTrials, RowTrials
@@ -24,7 +25,7 @@ def main():
     rng = random.Random(SEED)
     pool = Pool(rng)
     trials = [RowTrials(pool, asker, rng), PairTrials(pool, asker, rng), RightTrials(pool, asker, rng),
-              PublishedTrials(asker)]
+              PublishedTrials(asker), LastLineTrials(pool, asker, rng)]
     code, complaint = asker.run()
     checks.that(code == 0, f"the program ended with {code}: {complaint}")
     checks.that(len(asker.found) == len(asker.lines), f"{len(asker.found)} answers to {len(asker.lines)} questions")

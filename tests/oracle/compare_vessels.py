@@ -34,6 +34,7 @@ SAMPLES = {
     "calcium_carbonate": ({"Ca": 1, "C": 1, "O": 3}, "carbon_dioxide", 1, 2, 1),
     "potassium_chlorate": ({"K": 1, "Cl": 1, "O": 3}, "oxygen", 1.5, 0, 0),
 }
+GASES = {"carbon_dioxide": {"C": 1, "O": 2}}
 VIRIAL = {"hydrogen": (14.541, -5.918, -2.390), "oxygen": (-15.857, -63.170, -11.714),
           "carbon_dioxide": (-123.008, -282.978, -165.414)}
 WEIGHED = ("mass_of_metal", "mass_before", "mass_after", "displaced_mass")
@@ -118,19 +119,25 @@ class Vessel:
         out["amount_by_volume"] = by_volume = volume * standard / accepted
         if t.get("target") == "gas_molar_mass":
             out["gas_molar_mass"] = self.mass / by_volume
+            known = sum(WEIGHTS[symbol][0] * count * 1e-3 for symbol, count in GASES[self.gas].items())
+            out["percent_error"] = out["gas_molar_mass"] / known - 1
             return out
         gas = out["amount_of_gas"]
         out["molar_volume_bench"] = volume / gas
         out["dry_gas_at_barometer"] = volume / gas * dry / bench
         out["gas_constant"] = dry * volume / gas / kelvin
         out["molar_volume_standard"] = volume / gas * standard
-        out["percent_error"] = out["molar_volume_standard"] / accepted - 1
+        if t.get("target") not in ("alloy", "equivalent_mass"):  # an alloy is not known beforehand
+            out["percent_error"] = out["molar_volume_standard"] / accepted - 1
         if self.acid_left_out(out):
             return out
         out["molar_mass_found"] = self.ratio * self.pure / by_volume
         out["purity_found"] = by_volume * self.molar_mass / self.ratio / self.mass
         if self.gas == "hydrogen":
             out["equivalent_mass"] = self.pure / (2 * by_volume)
+            if t.get("target") == "equivalent_mass":
+                known = uncertainties.nominal_value(self.molar_mass) / (2 * self.ratio)
+                out["percent_error"] = out["equivalent_mass"] / known - 1
         if t.get("target") == "alloy":
             atoms, _, ratio, *_ = SAMPLES[t["second_metal"]]
             second = ratio / sum(WEIGHTS[symbol][0] * count * 1e-3 for symbol, count in atoms.items())

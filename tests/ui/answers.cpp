@@ -265,3 +265,53 @@ TEST_CASE("An answer that does not follow from the one that was changed keeps wh
     CHECK(words(desk, "sheet.volume_at_standard.said") == "Changed since it was checked.");
     CHECK(words(desk, "sheet.dry_gas_pressure.said") == "Changed since it was checked.");
 }
+
+TEST_CASE("A sheet for another last line asks what leads there, and its slip is named; the gap is its own") {
+    new_world();
+    Desk desk;
+    desk.own_run();
+    desk.type_record_a();
+    desk.app().handle({Event::Kind::change, "bench.target", "equivalent_mass"});
+    desk.settle();
+    CHECK(desk.app().sought() == Output::equivalent_mass);
+    desk.press("header.answers");
+    CHECK(desk.find("sheet.amount_by_volume") != nullptr);
+    CHECK(desk.find("sheet.amount_of_metal") == nullptr);
+    CHECK(desk.find("sheet.molar_volume_standard") == nullptr);
+    // Record A by hand: 1.693 mmol of hydrogen and 41.2 mg of magnesium; half of 24.336 g/mol.
+    desk.type("sheet.equivalent_mass", "24.34 g/mol");
+    desk.press("sheet.equivalent_mass.check");
+    CHECK(words(desk, "sheet.equivalent_mass.said") == "Not right yet.");
+    CHECK(words(desk, "sheet.equivalent_mass.nudge") == plain(desk.app().say("nudge.equivalent_mass")));
+    desk.press("sheet.equivalent_mass.check");
+    CHECK(words(desk, "sheet.equivalent_mass.slip1").find(plain(desk.app().say("slip.equivalent_not_halved"))) != std::string::npos);
+    desk.type("sheet.equivalent_mass", "12.17 g/mol");
+    desk.press("sheet.equivalent_mass.check");
+    CHECK(words(desk, "sheet.equivalent_mass.said") == "Right.");
+
+    desk.press("header.gap");
+    CHECK(words(desk, "gap.statement").find("12.168 g/mol") != std::string::npos);
+    CHECK(words(desk, "gap.statement").find("12.153 g/mol") != std::string::npos);
+    CHECK(desk.find("gap.other_line") == nullptr);
+
+    // The working leads to it, and the molar volume is one of the other results.
+    desk.press("header.working");
+    for (const Node& node : desk.nodes()) {
+        if (node.key == "working.row.equivalent_mass" || node.key == "working.row.percent_error") CHECK(node.parent == "working.steps");
+        if (node.key == "working.row.molar_volume_standard") CHECK(node.parent == "working.others");
+    }
+}
+
+TEST_CASE("An answer of one's own is read in the unit of what is sought") {
+    new_world();
+    Desk desk;
+    begin(desk, "after_attempt");
+    desk.app().handle({Event::Kind::change, "bench.target", "molar_mass"});
+    desk.settle();
+    desk.press("header.bench");
+    CHECK(all_words(desk).find("24.34 g/mol") == std::string::npos);
+    CHECK(words(desk, "answers.molar_volume.label").find("g/mol") != std::string::npos);
+    desk.type("answers.molar_volume", "24.3");
+    desk.press("answers.show");
+    CHECK(all_words(desk).find("24.34 g/mol") != std::string::npos);
+}

@@ -118,7 +118,7 @@ void App::check_steps(const std::vector<SheetStep>& steps) {
         const auto at = static_cast<std::size_t>(std::find(all.begin(), all.end(), step) - all.begin());
         if (judges) {
             one.marked = sheet.steps[at];
-            one.had = had_before(sheet, at, headline_output(record_.conventions));
+            one.had = had_before(sheet, at, sought_output(record_));
         } else {
             const Answer* answer = answer_to(step);
             if (answer != nullptr) one.marked.answer = read_answer(step.output, answer->text, answer->unit);
@@ -133,7 +133,7 @@ void App::check_steps(const std::vector<SheetStep>& steps) {
 /// The result, typed and checked, is the answer of one's own after which the page shows its results.
 void App::take_as_own_answer(const SheetStep& step) {
     const Answer* answer = answer_to(step);
-    const bool result = step.run >= 0 && step.output == headline_output(record_.conventions);
+    const bool result = step.run >= 0 && step.output == sought_output(record_);
     if (!result || answer == nullptr || !is_number(step, answer->text)) return;
     if (answers_pace() != Answers::after_attempt || reveals(static_cast<std::size_t>(step.run)) || read_only_) return;
     before_change("sheet.own");

@@ -183,7 +183,7 @@ std::string App::result_of(const Shelf::Card& card) {
 }
 
 std::string App::result_words(const Record& record, const std::vector<Assessment>& assessments) {
-    const Output wanted = headline_output(record.conventions);
+    const Output wanted = sought_output(record);
     double sum = 0;
     int runs = 0;
     int decimals = 0;

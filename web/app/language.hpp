@@ -68,6 +68,8 @@ public:
     std::string list(const std::vector<std::string>& items) const;
     /// A number with the sign of the unit, as it is named, behind a space that does not break.
     std::string with_unit(const std::string& number, UnitId unit) const { return as_typed(number, named(unit)); }
+    /// The sign of the unit alone, as it is named.
+    std::string sign_of(UnitId unit) const { return std::string(info(named(unit)).symbol); }
     /// The same with the unit that somebody typed or chose, which is not named otherwise.
     static std::string as_typed(const std::string& number, UnitId unit);
     /// The places {name} of a key's sentence, for tests.

@@ -15,13 +15,13 @@ constexpr std::string_view molar_volume_step = "molar_volume";
 }  // namespace
 
 void App::give_answer() {
-    const NumberText number = parse_number(answer_draft_, Measure::molar_volume);
+    const NumberText number = parse_number(answer_draft_, info(overwater::unit_of(sought())).measure);
     if (number.state != NumberText::State::number || refused()) return;
     before_change("answers.show");
     Answer answer;
     answer.step = molar_volume_step;
     answer.text = answer_draft_;
-    answer.unit = number.unit == UnitId::none ? UnitId::litre_per_mole : number.unit;
+    answer.unit = number.unit == UnitId::none ? overwater::unit_of(sought()) : number.unit;
     record_.runs[run_].answers.push_back(std::move(answer));
     answer_draft_.clear();
     ++interaction_.write;

@@ -54,8 +54,9 @@ public:
 
 private:
     std::string state() const {
-        const Output output = headline_output(app_.record().conventions);
-        return app_.shown(app_.assessment().has(output) ? Output::accepted_value : output);
+        const Output output = explained_output(app_.assessment());
+        if (!app_.assessment().has(output)) return app_.shown(output);
+        return is_molar_volume(output) ? app_.shown(Output::accepted_value) : std::string();
     }
 
     /// First of all whether there is anything to explain.
@@ -63,13 +64,8 @@ private:
         const Ink ink = gap.nothing_to_explain ? Ink::good : Ink::text;
         y_ += ui_.text("gap.statement", {area_.x, y_, area_.w, 0}, gap_statement(app_, gap),
                        {Face::semibold, 17, ink}) + 18;
-        const Output sought = app_.sought();
-        if (sought == headline_output(app_.record().conventions)) return;
-        // The readings that bring one of these to its known value bring the others there too.
-        const bool as_well = sought == Output::gas_constant || sought == Output::molar_mass_found ||
-                             sought == Output::equivalent_mass;
-        y_ += ui_.text("gap.other_line", {area_.x, y_ - 8, area_.w, 0}, app_.say(as_well ? "gap.as_well" : "gap.not_known"),
-                       small) + 10;
+        if (app_.sought() == explained_output(app_.assessment())) return;
+        y_ += ui_.text("gap.other_line", {area_.x, y_ - 8, area_.w, 0}, app_.say("gap.not_known"), small) + 10;
     }
 
     void explanations(const Gap& gap) {
@@ -155,10 +151,11 @@ private:
         ui_.slider("gap.size", {area_.x + label_width, y_, area_.w - label_width - value_width, tall}, slider);
         ui_.draw_text({area_.x + area_.w, y_ + (tall - 18) / 2}, slider.spoken, name_type, Anchor::end);
         y_ += tall + 2;
+        const bool raises = about.raises != falls_with_volume(explained_output(app_.assessment()));
         y_ += ui_.text("gap.direction", {area_.x + label_width, y_, area_.w - label_width, 0},
-                       app_.say(about.raises && about.lowers ? "gap.both" : about.raises ? "gap.raise" : "gap.lower"), small) + 10;
+                       app_.say(about.raises && about.lowers ? "gap.both" : raises ? "gap.raise" : "gap.lower"), small) + 10;
 
-        const double found = app_.assessment().outcome[headline_output(app_.record().conventions)];
+        const double found = app_.assessment().outcome[explained_output(app_.assessment())];
         const auto then = result_with(app_.assessment(), cause, size);
         const std::string name = app_.say("cause." + std::string(name_of(cause)));
         const std::string words =

@@ -11,9 +11,8 @@ namespace overwater {
 std::string found_words(const App& app, double si) {
     const Certainty& certainty = app.certainty();
     const int decimals = certainty.known() ? std::max(2, decimals_of_doubt(app, certainty.budget())) : 2;
-    return app.language().with_unit(
-        format_fixed(from_base(si, UnitId::litre_per_mole), decimals, app.language().decimal_sign()),
-        UnitId::litre_per_mole);
+    const UnitId unit = unit_of(explained_output(app.assessment()));
+    return app.language().with_unit(format_fixed(from_base(si, unit), decimals, app.language().decimal_sign()), unit);
 }
 
 std::string difference_words(const App& app, double found, double accepted) {

@@ -8,7 +8,7 @@ namespace overwater {
 
 class App;
 
-/// A molar volume to the place of its doubt, at least two decimals, with its unit.
+/// The result that is explained to the place of its doubt, at least two decimals, with its unit.
 std::string found_words(const App& app, double si);
 /// "−0.13 %": how far `found` lies from `accepted`.
 std::string difference_words(const App& app, double found, double accepted);

@@ -137,7 +137,7 @@ private:
         const std::string equation = equation_words(app_, app_.assessment().readings);
         if (!equation.empty()) html_.element("p", equation);
         html_.add("<ol>");
-        for (const Output output : all_working_steps()) {
+        for (const Output output : leading_steps(app_)) {
             const WorkingStep* step = app_.working().step(output);
             if (step == nullptr) continue;
             html_.add("<li>");

@@ -80,8 +80,8 @@ void draw_projector_page(App& app, Ui& ui);
 /// The steps that lead to the result, as the bench page lists them; the projector adds the comparison.
 std::vector<Output> main_steps(const App& app);
 std::vector<Output> projector_steps(const App& app);
-/// Every step of the working, in its order, whether this run asks for it or not.
-std::span<const Output> all_working_steps();
+/// The steps of the working that lead to what is sought, in their order, whether this run asks for them or not.
+std::vector<Output> leading_steps(const App& app);
 /// The tube of the run at hand, to scale, with what was read.
 /// Nothing while the drawing of another vessel is not there yet.
 std::optional<Picture> bench_picture(App& app, float width, float height, const TextMeasure& measure);

@@ -226,7 +226,7 @@ std::vector<Output> main_steps(const App& app) {
 
 std::vector<Output> projector_steps(const App& app) {
     std::vector<Output> steps = main_steps(app);
-    if (app.sought() == headline_output(app.record().conventions)) steps.push_back(Output::percent_error);
+    if (app.assessment().state(Output::percent_error).kind != OutputState::Kind::not_asked) steps.push_back(Output::percent_error);
     return steps;
 }
 

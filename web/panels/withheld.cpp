@@ -22,7 +22,8 @@ float draw_withheld(App& app, Ui& ui, Rect area) {
                  {Face::regular, 17, Ink::text}) + 10;
     if (!after && !by_word) return y - area.y;
     const float tall = ui.touch() ? 44.0f : 30.0f;
-    const std::string words = app.say(by_word ? "practice.word" : "results.own_answer");
+    const std::string words = by_word ? app.say("practice.word")
+                                      : app.say(Message{"results.own_answer"}.text("unit", app.language().sign_of(unit_of(app.sought()))));
     const float label = std::min(ui.text_width(words, Type{}) + 14, area.w - 130);
     // The same field in another place of the document is another node: one that has the focus is never moved.
     std::string key = by_word ? "answers.word" : "answers.molar_volume";

@@ -149,11 +149,12 @@ std::string percent_error_words(const App& app, double fraction, const Conventio
 
 std::string effect_words(const App& app, const Assessment& assessment, const Working& working,
                          const Conventions& conventions) {
-    const WorkingStep* result = working.step(headline_output(conventions));
+    const Output sought = sought_output(conventions, assessment.readings.target);
+    const WorkingStep* result = working.step(sought);
     if (result == nullptr) return {};
-    const std::string number = format_fixed(from_base(result->value, UnitId::litre_per_mole), 4,
-                                            conventions.decimal_sign, conventions.rounding);
-    const std::string value = app.language().with_unit(number, UnitId::litre_per_mole);
+    const UnitId unit = unit_of(sought);
+    const std::string number = format_fixed(from_base(result->value, unit), 4, conventions.decimal_sign, conventions.rounding);
+    const std::string value = app.language().with_unit(number, unit);
     const auto error = assessment.value(Output::percent_error);
     if (!error) return app.say(Message{"conventions.effect"}.text("value", value));
     return app.say(Message{"conventions.effect_error"}.text("value", value).text(

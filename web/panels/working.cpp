@@ -19,18 +19,52 @@ namespace overwater {
 
 namespace {
 
-constexpr Output steps_in_order[] = {
-    Output::gas_at_end,           Output::gas_at_start,       Output::absolute_temperature,
+constexpr Output of_the_gas[] = {
+    Output::gas_at_end,            Output::gas_at_start,      Output::absolute_temperature,
     Output::water_vapour_pressure, Output::water_density,     Output::pressure_at_bench,
-    Output::column_pressure,      Output::dry_gas_pressure,   Output::start_dry_pressure,
-    Output::gas_volume,           Output::mass,               Output::amount_of_metal,
-    Output::acid_needed,          Output::amount_of_gas,      Output::molar_volume_bench,
-    Output::dry_gas_at_barometer, Output::compression_factor, Output::standard_compression_factor,
-    Output::molar_volume_standard, Output::percent_error};
+    Output::column_pressure,       Output::dry_gas_pressure,  Output::start_dry_pressure,
+    Output::gas_volume,            Output::mass};
+constexpr Output of_the_mass[] = {Output::amount_of_metal, Output::acid_needed, Output::amount_of_gas};
+constexpr Output molar_volumes[] = {Output::molar_volume_bench, Output::dry_gas_at_barometer, Output::compression_factor,
+                                    Output::standard_compression_factor, Output::molar_volume_standard};
+constexpr Output by_the_volume[] = {Output::volume_at_standard, Output::amount_by_volume};
+constexpr Output last_lines[] = {Output::molar_mass_found, Output::purity_found, Output::equivalent_mass,
+                                 Output::alloy_share, Output::gas_molar_mass};
 
-constexpr Output other_results[] = {Output::gas_constant, Output::volume_at_standard, Output::amount_by_volume,
-                                    Output::molar_mass_found, Output::purity_found, Output::equivalent_mass,
-                                    Output::alloy_share, Output::gas_molar_mass};
+/// All steps in an order in which each comes after what it takes; so many of them lead to what is sought, the others are
+/// other results from the same readings.
+struct Order {
+    std::vector<Output> all;
+    std::size_t leading = 0;
+};
+
+Order order_for(Output sought) {
+    Order order;
+    const auto add = [&](std::span<const Output> some) {
+        for (const Output output : some) {
+            if (std::find(order.all.begin(), order.all.end(), output) == order.all.end()) order.all.push_back(output);
+        }
+    };
+    const Output end[]{sought, Output::percent_error};
+    add(of_the_gas);
+    if (sought > Output::amount_by_volume) {
+        constexpr Output compressions[]{Output::compression_factor, Output::standard_compression_factor};
+        add(compressions);
+        add(by_the_volume);
+    } else {
+        add(of_the_mass);
+        if (is_molar_volume(sought)) add(molar_volumes);
+    }
+    add(end);
+    order.leading = order.all.size();
+    add(of_the_mass);
+    add(molar_volumes);
+    constexpr Output constant[]{Output::gas_constant};
+    add(constant);
+    add(by_the_volume);
+    add(last_lines);
+    return order;
+}
 
 /// "known: 8.31446 J/(mol·K), percent error −0.13 %"
 std::string compared(const App& app, std::string_view key, double found, double known, UnitId unit, int decimals) {
@@ -77,12 +111,13 @@ float draw_rows(App& app, Ui& ui, Rect area, std::span<const Output> outputs) {
 }
 
 float draw_steps(App& app, Ui& ui, Rect area) {
+    const Order order = order_for(app.sought());
     float y = area.y;
     y += ui.heading("working.heading", 2, {area.x, y, area.w, 0}, app.say("working.heading"),
                     {Face::semibold, 20, Ink::text});
     y += ui.text("working.about", {area.x, y + 2, area.w, 0}, app.say("working.about"), {Face::regular, 14, Ink::soft}) + 10;
     ui.open("working.steps", Role::list, {area.x, y, area.w, 0}, app.say("working.heading"));
-    y += draw_rows(app, ui, {area.x, y, area.w, 0}, steps_in_order);
+    y += draw_rows(app, ui, {area.x, y, area.w, 0}, std::span(order.all).first(order.leading));
     ui.close();
     y += 30;
     y += ui.heading("working.other", 2, {area.x, y, area.w, 0}, app.say("working.other"),
@@ -93,14 +128,18 @@ float draw_steps(App& app, Ui& ui, Rect area) {
              10;
     }
     ui.open("working.others", Role::list, {area.x, y, area.w, 0}, app.say("working.other"));
-    y += draw_rows(app, ui, {area.x, y, area.w, 0}, other_results);
+    y += draw_rows(app, ui, {area.x, y, area.w, 0}, std::span(order.all).subspan(order.leading));
     ui.close();
     return y - area.y;
 }
 
 }  // namespace
 
-std::span<const Output> all_working_steps() { return steps_in_order; }
+std::vector<Output> leading_steps(const App& app) {
+    Order order = order_for(app.sought());
+    order.all.resize(order.leading);
+    return std::move(order.all);
+}
 
 void draw_working_page(App& app, Ui& ui, float top) {
     const float margin = page_margin(ui);

@@ -2,7 +2,7 @@
 
 from independent.bench import G, R, density, saturation
 from independent.run_facts import UNITS, Run, record_json, run_of
-from independent.wrong_ways import METALS, bench_barometer
+from independent.wrong_ways import GASES, METALS, bench_barometer, steps
 
 BAROMETERS = {"kPa": 2, "hPa": 1, "mmHg": 1, "inHg": 2}  # decimals read
 
@@ -88,11 +88,48 @@ def choose(rng, put):
     return {"standard": rng.choice(["0C_100kPa"] * 4 + ["0C_1atm"] * 4 + ["25C_100kPa"] * 2), "accepted": "ideal"}
 
 
+def invent_for(rng, target):
+    """A run for another last line: what is weighed fits the gas of it."""
+    while True:
+        entries, conventions = invent(rng)
+        if "conversion" not in conventions:
+            break
+    gas = steps(run_of(entries, conventions))["amount_by_volume"]
+    entries["target"] = (target, "")
+    if target in ("molar_mass", "equivalent_mass", "gas_constant"):
+        return entries, conventions
+    for field in ("mass_of_metal", "mass_before", "mass_after", "ribbon_length", "mass_per_metre"):
+        entries.pop(field, None)
+
+    def put(field, grams):
+        entries[field] = (f"{grams:.4f}", "g")
+
+    if target == "gas_molar_mass":
+        for field in ("metal", "acid"):
+            entries.pop(field)
+        entries["gas"] = (rng.choice([gas for gas in GASES if gas != "hydrogen"]), "")
+        entries["mass_from"] = ("by_difference", "")
+        before = round(rng.uniform(60, 90), 4)
+        put("mass_before", before)
+        put("mass_after", before - 1e3 * gas * GASES[entries["gas"][0]] * rng.uniform(0.94, 1.06))
+        return entries, conventions
+    entries["mass_from"] = ("weighed", "")
+    share = rng.uniform(0.3, 0.9)
+    if target == "alloy":
+        first, second = rng.choice([("magnesium", "zinc"), ("aluminium", "zinc"), ("aluminium", "magnesium"), ("zinc", "magnesium")])
+        entries.update(metal=(first, ""), second_metal=(second, ""))
+        moles = share * METALS[first][3] / METALS[first][1] + (1 - share) * METALS[second][3] / METALS[second][1]
+    else:
+        moles = share * METALS[entries["metal"][0]][3] / METALS[entries["metal"][0]][1]
+    put("mass_of_metal", 1e3 * gas / moles)
+    return entries, conventions
+
+
 class Invented:
     """A record with its run and the right steps."""
 
-    def __init__(self, rng):
-        self.entries, self.conventions = invent(rng)
+    def __init__(self, rng, target=None):
+        self.entries, self.conventions = invent_for(rng, target) if target else invent(rng)
         self.run = run_of(self.entries, self.conventions)
         self.record = record_json(self.entries, self.conventions)
         self.pressure_unit = self.run.barometer_unit

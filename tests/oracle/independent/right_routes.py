@@ -7,17 +7,19 @@ import scipy.constants
 
 from independent.bench import R, density, saturation
 from independent.run_facts import ATM, KPA, UNITS, Route
-from independent.wrong_ways import steps
+from independent.wrong_ways import SOUGHT, steps
 
 MOLAR_MASSES = {"magnesium": (24, 24.3, 24.31, 24.305), "aluminium": (27, 27.0, 26.98, 26.982),
-                "zinc": (65, 65.4, 65.38, 65.38)}
+                "zinc": (65, 65.4, 65.38, 65.38), "oxygen": (32, 32.0, 32.00, 31.998), "nitrogen": (28, 28.0, 28.01, 28.014),
+                "carbon_dioxide": (44, 44.0, 44.01, 44.009), "methane": (16, 16.0, 16.04, 16.043)}
 GAS_CONSTANTS = (8.31, 8.314, 0.0821 * ATM / 1e3, 0.08206 * ATM / 1e3)
 TORR = scipy.constants.torr
 ROUNDED = ("absolute_temperature", "water_vapour_pressure", "column_pressure", "dry_gas_pressure", "gas_volume",
-           "amount_of_metal", "amount_of_gas", "volume_at_standard")
+           "amount_of_metal", "amount_of_gas", "volume_at_standard", "amount_by_volume", "mass")
 LINES = ("gas_volume", "water_vapour_pressure", "column_pressure", "dry_gas_pressure", "amount_of_metal",
          "amount_of_gas", "molar_volume_bench", "volume_at_standard", "molar_volume_standard", "gas_constant",
-         "accepted_value", "percent_error")
+         "accepted_value", "percent_error", "amount_by_volume", "molar_mass_found", "equivalent_mass", "purity_found",
+         "alloy_share", "gas_molar_mass")
 
 
 def table_row(celsius):
@@ -38,12 +40,15 @@ def routes(run, draws, unit, result_rounded):
     route = Route(zero=draws([273.15, 273.0]), vapour=draws(vapours(run.celsius)), pressure_unit=unit)
     if run.stands != "level":
         route.density = draws([None, 1000.0, 13595.1 / 13.6], run)
-    route.molar_mass = draws([m * 1e-3 for m in MOLAR_MASSES[run.metal]])
+    route.molar_mass = draws([m * 1e-3 for m in MOLAR_MASSES[run.gas if run.target == "gas_molar_mass" else run.metal]])
+    if run.second:
+        route.second = draws([m * 1e-3 for m in MOLAR_MASSES[run.second]])
     if run.standard_pressure == ATM:
         route.standard_pressure = draws([ATM, 101300.0])
     route.gas_constant = draws([R, R, R, R, *GAS_CONSTANTS])
     route.accepted_figures = draws([99, 3, 4, 5])
-    names = ROUNDED + (("molar_volume_standard", "molar_volume_bench") if result_rounded else ())
+    results = ("molar_volume_standard", "molar_volume_bench") if run.target == "molar_volume" else (SOUGHT[run.target],)
+    names = ROUNDED + (results if result_rounded else ())
     route.figures = {name: draws([99, 99, 3, 4]) for name in names}
     return route
 
@@ -71,9 +76,11 @@ def bands(run, seed, trials=3000):
 
             found = steps(run, (), routes(run, draws, unit, result_rounded))
             for name in LINES:
+                if name not in found:
+                    continue
                 if result_rounded and name != "percent_error":
                     continue
                 value = np.asarray(found[name])
                 low[name] = min(low.get(name, math.inf), float(np.min(value)))
                 high[name] = max(high.get(name, -math.inf), float(np.max(value)))
-    return {name: (low[name], high[name]) for name in LINES}
+    return {name: (low[name], high[name]) for name in LINES if name in low}

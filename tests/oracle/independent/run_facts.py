@@ -11,7 +11,7 @@ HPA = 1e2
 UNITS = {
     "": 1.0, "g": 1e-3, "mL": 1e-6, "cm3": 1e-6, "L": 1e-3, "mm": 1e-3, "cm": 1e-2, "m": 1.0, "kPa": KPA, "hPa": HPA,
     "mmHg": MM_HG, "inHg": INCH_HG, "atm": ATM, "degC": 1.0, "g/m": 1e-3, "g/cm": 0.1, "L/mol": 1e-3, "dm3/mol": 1e-3,
-    "mol": 1.0, "mmol": 1e-3, "%": 1e-2, "J/mol/K": 1.0,
+    "mol": 1.0, "mmol": 1e-3, "%": 1e-2, "J/mol/K": 1.0, "g/mol": 1e-3,
 }
 
 
@@ -23,6 +23,7 @@ class Run:
     mass: float = None
     ribbon: float = None        # m
     line_density: float = None  # kg/m
+    derived: bool = False       # a mass that was worked out and written down
     zero_closed: bool = False
     capacity: float = 50e-6
     end_space: float = None
@@ -42,6 +43,9 @@ class Run:
     standard_pressure: float = 1e5
     accepted: float = None      # typed; else the ideal gas's
     converted: bool = True
+    target: str = "molar_volume"
+    second: str = None          # the other metal of an alloy
+    gas: str = "hydrogen"
 
 
 @dataclasses.dataclass
@@ -51,6 +55,7 @@ class Route:
     vapour: object = None
     density: object = None
     molar_mass: object = None
+    second: object = None      # molar mass of the other metal
     standard_pressure: object = None
     gas_constant: object = R
     accepted_figures: object = 99
@@ -89,7 +94,7 @@ def run_of(entries, conventions):
     converted = conventions.get("conversion", "standard_conditions") != "none"
     typed = not converted or conventions.get("accepted") == "typed"
     return Run(
-        metal=metal, purity=number("purity") or 1.0, mass=mass, ribbon=number("ribbon_length"),
+        metal=metal, derived=choice("mass_from", "weighed") != "weighed", purity=number("purity") or 1.0, mass=mass, ribbon=number("ribbon_length"),
         line_density=number("mass_per_metre"), zero_closed=choice("number_at_closed_end", "") == "zero",
         capacity=number("tube_capacity"), end_space=number("end_space"), reading=number("scale_reading"),
         start=number("start_reading"), bubble=number("starting_bubble"), stands=choice("liquid_stands", "level"),
@@ -99,4 +104,5 @@ def run_of(entries, conventions):
         vapour=number("own_vapour_pressure") if conventions.get("vapour") == "own_value" else None,
         molar_mass=MOLAR_MASSES.get(conventions.get("molar_mass_digits"), {}).get(metal),
         standard_celsius=celsius, standard_pressure=pressure, accepted=number("accepted_value") if typed else None,
-        converted=converted)
+        converted=converted, target=choice("target", "molar_volume"), second=choice("second_metal", None),
+        gas=choice("gas", "hydrogen"))

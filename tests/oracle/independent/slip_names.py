@@ -27,7 +27,7 @@ def thinkable(slip, run):
     """Whether a person with such a run can go wrong in this way; that it changes something is seen from its numbers."""
     name = slip.name
     at_start = run.start is not None
-    if slip.axis == "volume":
+    if slip.axis == "volume" and name != "injected_ignored":
         if name == "counted_from_capacity":
             return run.zero_closed and run.capacity is not None and not at_start
         if name == "end_space_added_to_difference":
@@ -44,6 +44,14 @@ def thinkable(slip, run):
         return run.stands != "level"
     if name == "mass_nominal_ribbon":
         return run.ribbon is not None
+    if name == "injected_ignored":
+        return False
+    if name == "share_of_the_other":
+        return run.target in ("purity", "alloy")
+    if name == "equivalent_not_halved":
+        return run.target == "equivalent_mass"
+    if run.target not in ("molar_volume", "gas_constant") and slip.axis in ("circular", "amount"):
+        return False
     if name == "molar_mass_of_manganese":
         return run.metal == "magnesium"
     if name == "accepted_at_standard":

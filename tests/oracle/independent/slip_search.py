@@ -10,7 +10,8 @@ from independent.wrong_ways import steps
 
 UNIT_OF = {"molar_volume_standard": "L/mol", "molar_volume_bench": "L/mol", "accepted_value": "L/mol",
            "percent_error": "%", "gas_constant": "J/mol/K", "gas_volume": "mL", "volume_at_standard": "mL",
-           "amount_of_metal": "mol", "amount_of_gas": "mol"}
+           "amount_of_metal": "mol", "amount_of_gas": "mol", "amount_by_volume": "mol", "molar_mass_found": "g/mol",
+           "equivalent_mass": "g/mol", "gas_molar_mass": "g/mol", "purity_found": "%", "alloy_share": "%"}
 
 
 def text_of(value, figures):

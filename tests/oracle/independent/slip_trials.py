@@ -8,7 +8,7 @@ from independent.run_facts import KPA, UNITS
 from independent.slip_names import last_line, read_table, thinkable
 from independent.slip_search import (answer, equal_by_number, explanations, half_unit, numbers, places, same, si,
                                      text_of)
-from independent.wrong_ways import steps
+from independent.wrong_ways import SOUGHT, steps
 
 NOT_COMPUTABLE = {12, 21, 31, 32, 33, 34, 35}
 ROWS = set(range(1, 37)) - NOT_COMPUTABLE
@@ -24,18 +24,18 @@ FIRST_STEP = {
     "accepted": "accepted_value",
 }
 POSITIVE = ("gas_volume", "dry_gas_pressure", "amount_of_metal", "amount_of_gas", "molar_volume_bench",
-            "molar_volume_standard", "gas_constant")
+            "molar_volume_standard", "gas_constant", *SOUGHT.values())
 GIVEN = ("gas_volume", "dry_gas_pressure", "amount_of_gas")
 
 
 class Case:
     """An invented run with its right steps, what right work reaches, and each single slip's steps."""
 
-    def __init__(self, rng, number, table):
-        made = Invented(rng)
+    def __init__(self, rng, number, table, made=None, routes=3000):
+        made = made or Invented(rng)
         self.run, self.record = made.run, made.record
         self.right = steps(self.run)
-        self.bands = bands(self.run, number)
+        self.bands = bands(self.run, number, routes)
         self.singles = {}
         for name, slip in table.items():
             if thinkable(slip, self.run) and (out := self.possible({name})) is not None:
@@ -47,7 +47,7 @@ class Case:
             out = {line: float(value) for line, value in steps(self.run, frozenset(slips)).items()}
         except (ArithmeticError, ValueError):
             return None
-        return out if all(out[line] > 0 for line in POSITIVE) else None
+        return out if all(out.get(line, 1) > 0 for line in POSITIVE) else None
 
     def can_be_right(self, line, given, wider=0.0):
         """Whether right work, rounded to as many figures, may have come to this answer."""

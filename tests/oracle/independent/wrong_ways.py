@@ -16,6 +16,9 @@ METALS = {
     "zinc": (30, 65.38e-3, (65.38 + 2 * 35.45) * 1e-3, 1.0),
 }
 HYDROGEN = 2.016e-3
+GASES = {"hydrogen": HYDROGEN, "oxygen": 31.998e-3, "nitrogen": 28.014e-3, "carbon_dioxide": 44.009e-3, "methane": 16.043e-3}
+SOUGHT = {"molar_mass": "molar_mass_found", "equivalent_mass": "equivalent_mass", "purity": "purity_found",
+          "alloy": "alloy_share", "gas_molar_mass": "gas_molar_mass", "gas_constant": "gas_constant"}
 MANGANESE = 54.938e-3
 NUMBER_AS = {  # the number of the first unit taken for the second
     "kilopascal_as_millimetre": MM_HG / KPA, "millimetre_as_kilopascal": KPA / MM_HG,
@@ -138,9 +141,7 @@ def volume_of(run, ways):
     return powers(powers(volume, ways, "millilitre_"), ways, "litre_")
 
 
-def metal_of(run, ways, route):
-    """Amount of metal."""
-    number, usual, salt, _ = METALS[run.metal]
+def mass_of(run, ways):
     mass = run.mass
     if mass is None:
         mass = run.ribbon * (1e-3 if "mass_nominal_ribbon" in ways else run.line_density)
@@ -149,6 +150,11 @@ def metal_of(run, ways, route):
         mass = float(to_figures(mass, 1))
     if "mass_one_figure_cut" in ways:
         mass = cut(mass, 1)
+    return mass
+
+
+def molar_mass_of(run, ways, route):
+    number, usual, salt, _ = METALS[run.metal]
     molar_mass = route.molar_mass if route.molar_mass is not None else run.molar_mass or usual
     if "molar_mass_atomic_number" in ways:
         molar_mass = number * 1e-3
@@ -160,7 +166,12 @@ def metal_of(run, ways, route):
         molar_mass = MANGANESE
     if "molar_mass_doubled" in ways:
         molar_mass = 2 * molar_mass
-    amount = powers(mass * run.purity / molar_mass, ways, "amount_")
+    return molar_mass
+
+
+def metal_of(run, ways, route):
+    """Amount of metal."""
+    amount = powers(mass_of(run, ways) * run.purity / molar_mass_of(run, ways, route), ways, "amount_")
     for name, figures in (("amount_one_figure", 1), ("amount_two_figures", 2)):
         if name in ways:
             amount = float(to_figures(amount, figures))
@@ -255,26 +266,64 @@ def steps(run, ways=frozenset(), route=RIGHT):
         dry = dry + vapour if "vapour_added" in ways else dry - vapour
     dry = put("dry_gas_pressure", dry, unit)
     volume = put("gas_volume", volume_of(run, ways))
-    metal = put("amount_of_metal", metal_of(run, ways, route))
     accepted = put("accepted_value", accepted_of(run, ways, route))
     law_pressure = barometer if "whole_pressure" in ways else dry
     if "millimetre_with_atmosphere" in ways:
         law_pressure = law_pressure * 760
     tenfold = 10.0 if "gas_constant_tenfold" in ways else 1.0
     factor = conversion(run, ways, route, dry, barometer, kelvin)
-    if "circular_by_gas_law" in ways:
-        gas = law_pressure * volume / (tenfold * R * kelvin)
-    elif "circular_by_accepted_value" in ways:
-        gas = volume / accepted
-    elif "circular_by_volume_at_standard" in ways:
-        gas = volume * factor / accepted
-    else:
-        gas = ratio_of(run, ways) * metal
-    gas = put("amount_of_gas", gas)
-    bench = put("molar_volume_bench", volume / gas)
+    by_law = law_pressure * volume / (tenfold * R * kelvin)
     at_standard = put("volume_at_standard", volume * factor)
-    # By way of the volume at standard conditions where that was rounded, else at once: the same without rounding.
-    standard = put("molar_volume_standard", at_standard / gas)
-    put("gas_constant", tenfold * law_pressure * volume / (gas * kelvin))
-    put("percent_error", compare(standard if run.converted else bench, accepted, ways))
+    wrong_constant = "gas_constant_tenfold" in ways or "millimetre_with_atmosphere" in ways
+    by_volume = put("amount_by_volume", by_law if wrong_constant else at_standard / accepted)
+    if run.target != "gas_molar_mass":
+        metal = put("amount_of_metal", metal_of(run, ways, route))
+        if "circular_by_gas_law" in ways:
+            gas = by_law
+        elif "circular_by_accepted_value" in ways:
+            gas = volume / accepted
+        elif "circular_by_volume_at_standard" in ways:
+            gas = volume * factor / accepted
+        else:
+            gas = ratio_of(run, ways) * metal
+        gas = put("amount_of_gas", gas)
+        bench = put("molar_volume_bench", volume / gas)
+        # By way of the volume at standard conditions where that was rounded, else at once: the same without rounding.
+        standard = put("molar_volume_standard", at_standard / gas)
+        put("gas_constant", tenfold * law_pressure * volume / (gas * kelvin))
+    if run.target != "molar_volume":
+        known = last_line(run, ways, route, out, put, by_volume)
+        if known is not None:
+            put("percent_error", compare(out[SOUGHT[run.target]], known, ways))
+    else:
+        put("percent_error", compare(standard if run.converted else bench, accepted, ways))
     return out
+
+
+def last_line(run, ways, route, out, put, gas):
+    """What is sought where it is not the molar volume, from the amount of gas by its volume; gives what is known of it."""
+    if run.target == "gas_constant":
+        return route.gas_constant
+    mass = mass_of(run, ways)
+    if run.derived:
+        mass = put("mass", mass)
+    if run.target == "gas_molar_mass":
+        put("gas_molar_mass", mass / gas)
+        return GASES[run.gas] if route.molar_mass is None else route.molar_mass
+    known = METALS[run.metal][1] if route.molar_mass is None else route.molar_mass
+    ratio = ratio_of(run, ways)
+    if run.target == "molar_mass":
+        put("molar_mass_found", mass * run.purity * ratio / gas)
+        return known
+    if run.target == "equivalent_mass":
+        put("equivalent_mass", mass * run.purity / gas / (1 if "equivalent_not_halved" in ways else 2))
+        return known / (2 * METALS[run.metal][3])
+    first = ratio / molar_mass_of(run, ways, route)
+    if run.target == "purity":
+        share = gas / mass / first
+    else:
+        _, usual, _, moles = METALS[run.second]
+        second = moles / (usual if route.second is None else route.second)
+        share = (gas / mass - second) / (first - second)
+    put(SOUGHT[run.target], 1 - share if "share_of_the_other" in ways else share)
+    return None
