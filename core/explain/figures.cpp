@@ -68,7 +68,9 @@ int figures_of(Precision precision, double value) {
     if (precision.exact || value == 0) return figures_of_exact;
     const double digits = std::fabs(value) / precision.resolution;
     if (!(digits >= 1)) return 1;
-    return std::clamp(static_cast<int>(std::floor(std::log10(digits) + hair)) + 1, 1, figures_of_exact);
+    // The smallest numbers there are make the quotient infinite, which no whole number is.
+    const double all = std::min(std::floor(std::log10(digits) + hair) + 1, static_cast<double>(figures_of_exact));
+    return std::max(static_cast<int>(all), 1);
 }
 
 int decimals_for(double value, int figures) {

@@ -46,6 +46,7 @@ public:
     /// The words of `packs` times `per_pack` calls of next(), a few lanes after the other so that their states stay in
     /// registers. Word j of pack p begins at out[(j * packs + p) * lanes].
     void fill(std::uint64_t* out, std::size_t packs, std::size_t per_pack) {
+        if (per_pack == 0) return;  // then there may be no room at all
         for (std::size_t lane = 0; lane < lanes; lane += 2 * together) {
             Generators a(*this, lane);
             Generators b(*this, lane + together);

@@ -242,7 +242,9 @@ TEST_CASE("1,000 random events: document and tree stay the same, focus and typed
             if (document.added.empty() && document.gone.empty()) {
                 CHECK_MESSAGE(document.ordered.empty(), all_of(document.ordered));
             }
-            for (const auto& [parent, keys] : document.children) {
+            for (const auto& child : document.children) {
+                const auto& parent = child.first;
+                const auto& keys = child.second;
                 const auto found = before.find(parent);
                 if (found != before.end()) CHECK_MESSAGE(order_kept(found->second, keys), parent);
             }

@@ -80,7 +80,9 @@ TEST_CASE("what cannot be balanced is told in a sentence") {
         {"H2 + H2 + O2 -> H2O", "H₂ stands twice on the same side"},
         {"KMnO4 + H2SO4 + H2O2 -> K2SO4 + MnSO4 + H2O + O2", "Several reactions run side by side"},
         {"Fe2+ -> Fe3+", "not together with the charge"}};
-    for (const auto& [text, said] : rows) {
+    for (const auto& row : rows) {
+        const auto& text = row.first;
+        const auto& said = row.second;
         INFO(std::string(text));
         write(desk, text);
         CHECK(has(words(desk, "equations.verdict"), said));
@@ -114,7 +116,9 @@ TEST_CASE("nonsense is pointed at, and the likely spelling is a press away") {
                                                         {"Mg? + O2 -> MgO", "Character 3: No formula has this sign."},
                                                         {"Ca½O", "Only whole numbers"},
                                                         {"RaCl2", "Character 1: This element has no standard"}};
-    for (const auto& [text, said] : rows) {
+    for (const auto& row : rows) {
+        const auto& text = row.first;
+        const auto& said = row.second;
         INFO(std::string(text));
         write(desk, text);
         desk.blur();

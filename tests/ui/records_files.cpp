@@ -183,7 +183,9 @@ TEST_CASE("A file that is no record is named with the reason, and nothing change
     desk.type("bench.mass_of_metal", "0.0412");
     const auto store = native_world().store;
     const Record before = desk.app().record();
-    for (const auto& [text, reason] : faulty) {
+    for (const auto& row : faulty) {
+        const auto& text = row.first;
+        const auto& reason = row.second;
         drop(desk, "odd file.json", text);
         CHECK_MESSAGE(said(desk).find("odd file.json was not opened. ") == 0, text.substr(0, 60));
         CHECK_MESSAGE(said(desk).find(reason) != std::string::npos, said(desk));

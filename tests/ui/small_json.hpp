@@ -18,18 +18,24 @@ struct Json {
     std::vector<std::pair<std::string, Json>> members;
     std::string_view raw;  ///< the text it was read from, which has to outlive it
 
-    const Json* find(std::string_view name) const {
-        for (const auto& [key, value] : members) {
-            if (key == name) return &value;
-        }
-        return nullptr;
-    }
-    const Json& at(std::string_view name) const {
-        static const Json nothing;
-        const Json* found = find(name);
-        return found != nullptr ? *found : nothing;
-    }
+    Json();
+    const Json* find(std::string_view name) const;
+    const Json& at(std::string_view name) const;
 };
+
+// Outside of the class, where it is complete: clang 14 wants that of what stands in a vector of pairs.
+inline Json::Json() = default;
+inline const Json* Json::find(std::string_view name) const {
+    for (const auto& [key, value] : members) {
+        if (key == name) return &value;
+    }
+    return nullptr;
+}
+inline const Json& Json::at(std::string_view name) const {
+    static const Json nothing;
+    const Json* found = find(name);
+    return found != nullptr ? *found : nothing;
+}
 
 class JsonReader {
 public:
