@@ -3,7 +3,7 @@
 # usage: tests/must_not_compile/run.sh [compiler]
 here=$(cd "$(dirname "$0")" && pwd)
 root=$(cd "$here/../.." && pwd)
-compiler=${1:-${CXX:-g++}}
+compiler=${1:-${CXX:-clang++}}
 passed=0
 failed=0
 

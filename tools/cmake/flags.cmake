@@ -50,6 +50,17 @@ function(overwater_optimized target)
     endif()
 endfunction()
 
+# Of an inline function that many objects have, the linker takes the first copy it meets: here the optimized ones of the
+# libraries and not those of the tests, which are compiled without optimizing. The core's tests run three times as fast.
+function(overwater_optimized_copies_first target)
+    if((OVERWATER_SANITIZE OR OVERWATER_QUICK) AND NOT EMSCRIPTEN)
+        foreach(library IN LISTS ARGN)
+            target_link_options(${target} PRIVATE
+                "LINKER:--whole-archive,$<TARGET_FILE:${library}>,--no-whole-archive")
+        endforeach()
+    endif()
+endfunction()
+
 # The standard headers that most files include, read once. Only in builds for tests: the other builds see what a file
 # forgot to include.
 function(overwater_standard_headers target)

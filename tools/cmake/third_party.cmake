@@ -42,6 +42,10 @@ if(OVERWATER_WEB)
     target_include_directories(overwater_imgui SYSTEM PUBLIC "${PROJECT_BINARY_DIR}/third_party/font_loader")
     target_compile_definitions(overwater_imgui PUBLIC IMGUI_ENABLE_FREETYPE)
     target_compile_options(overwater_imgui PRIVATE -w -fno-exceptions)
+    if(OVERWATER_SANITIZE)
+        # Not ours to check for undefined behaviour, and it draws every frame of every test.
+        target_compile_options(overwater_imgui PRIVATE -O1 -fno-sanitize=undefined)
+    endif()
     if(EMSCRIPTEN)
         # The page has none of Dear ImGui's widgets and tables, no settings file for sscanf to read and nobody to
         # print to: web/browser/imgui_absent.cpp takes their place. That is 24 kB less to load (brotli).
