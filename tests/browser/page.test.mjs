@@ -5,6 +5,7 @@ import { describe, it } from 'node:test';
 import {
     assertCanFail, assertLiveCanvas, assertNotFlat, canvasPicture, field, frames, kinds, started, still,
 } from './harness.mjs';
+import { assertAligned } from './aligned.mjs';
 import { withPage } from './people.mjs';
 import { decode, distinctColours } from './png.mjs';
 
@@ -15,39 +16,6 @@ async function assertRests(tab, milliseconds) {
     const before = await frames(tab);
     await tab.waitForTimeout(milliseconds);
     assert.equal(await frames(tab), before, 'frames drawn while nothing happened');
-}
-
-/** First and last column of dark pixels in the inner part of a rectangle. */
-function darkColumns(png, box) {
-    const { width, channels, data } = decode(png);
-    const columns = [];
-    for (let x = Math.ceil(box.x) + 4; x < box.x + box.width - 4; ++x) {
-        for (let y = Math.ceil(box.y) + 4; y < box.y + box.height - 4; ++y) {
-            const at = (y * width + x) * channels;
-            if (data[at] + data[at + 1] + data[at + 2] < 450) {
-                columns.push(x);
-                break;
-            }
-        }
-    }
-    assert.ok(columns.length > 4, 'no text is seen in the field');
-    return [columns[0], columns.at(-1)];
-}
-
-/** The text that the canvas draws in a field starts and ends where that of the real field does, to a pixel. */
-async function assertAligned(tab, name) {
-    const el = field(tab, name);
-    await el.focus();
-    await el.evaluate((field) => { field.style.caretColor = 'transparent'; });
-    await still(tab);
-    const box = await el.boundingBox();
-    const real = darkColumns(await tab.screenshot(), box);
-    await el.blur();
-    await still(tab);
-    const drawn = darkColumns(await canvasPicture(tab), await el.boundingBox());
-    for (const side of [0, 1]) {
-        assert.ok(Math.abs(real[side] - drawn[side]) <= 1, `${name}: real ${real}, drawn ${drawn}`);
-    }
 }
 
 for (const kind of kinds) {
