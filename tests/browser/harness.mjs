@@ -96,7 +96,7 @@ export async function open({
 }
 
 /** Waits until the page has drawn twice and wants no more frames. */
-export async function started(tab, timeout = 15_000) {
+export async function started(tab, timeout = 60_000) {
     await tab.waitForFunction(() => performance.getEntriesByName('overwater-first-frame').length > 0, undefined, { timeout });
     await still(tab);
 }

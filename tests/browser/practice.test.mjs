@@ -134,7 +134,7 @@ describe('a practice run', { concurrency: false }, () => {
                 const box = await field(tab, name, 'button').boundingBox();
                 assert.ok(box && box.height >= 44, name);
             }
-            await field(tab, 'My own molar volume, L/mol').fill('22.7');
+            await field(tab, 'My own result, L/mol').fill('22.7');
             await tab.getByRole('button', { name: 'Show the results', exact: true }).tap();
             await still(tab);
             assert.deepEqual(await verdicts(tab), Array(4).fill('right'));

@@ -64,7 +64,8 @@ endfunction()
 # The standard headers that most files include, read once. Only in builds for tests: the other builds see what a file
 # forgot to include.
 function(overwater_standard_headers target)
-    if(OVERWATER_SANITIZE OR OVERWATER_COVERAGE OR OVERWATER_QUICK)
+    get_target_property(kind ${target} TYPE)
+    if(OVERWATER_SANITIZE OR OVERWATER_COVERAGE OR OVERWATER_QUICK OR kind STREQUAL EXECUTABLE)
         target_precompile_headers(${target} PRIVATE <algorithm> <array> <cmath> <cstdint> <functional> <memory> <optional>
             <span> <string> <string_view> <utility> <vector> ${ARGN})
     endif()
