@@ -13,11 +13,14 @@ const beyond = (tab) => tab.evaluate(() => document.documentElement.scrollWidth 
 // 1280 by 1024 at 400 %: what WCAG 2.2, success criterion 1.4.10 asks for.
 const magnified = { width: 320, height: 256 };
 
-/** What is wider than its place, or runs out of the page: the keys of such controls and texts. */
+/**
+ * What runs out of the page, and, where the browser lays out the text, what is wider than its place: keys of such controls and texts.
+ * (What the canvas draws is looked at in tests/ui/app_layout.cpp.)
+ */
 const cut = (tab) => tab.evaluate(() => [...document.querySelectorAll('#page [data-key]')].filter((el) => {
     const box = el.getBoundingClientRect();
-    const text = !['INPUT', 'SELECT', 'TEXTAREA', 'CANVAS', 'svg'].includes(el.tagName) && el.children.length === 0;
-    return box.width > 0 && !el.closest('.spoken') && (box.right > innerWidth + 1 || (text && el.scrollWidth > el.clientWidth + 2 && el.clientWidth > 0));
+    const laidOut = document.body.classList.contains('plain') && el.children.length === 0 && !/^(INPUT|SELECT|TEXTAREA|svg|math)$/.test(el.tagName);
+    return box.width > 0 && !el.closest('.spoken, .scroller') && (box.right > innerWidth + 1 || (laidOut && el.clientWidth > 0 && el.scrollWidth > el.clientWidth + 2));
 }).map((el) => el.dataset.key));
 
 describe('a browser that is set otherwise', { timeout: 900_000 }, () => {
@@ -46,23 +49,21 @@ describe('a browser that is set otherwise', { timeout: 900_000 }, () => {
         assert.equal(await tab.evaluate(() => getComputedStyle(document.documentElement).scrollBehavior), 'auto');
     }));
 
-    for (const webgl of [true, false]) {
-        it(`at 400 % loses nothing and scrolls one way, ${webgl ? 'with' : 'without'} WebGL`, () => withCleanPage({ kind: 'one-file', size: magnified, webgl }, async ({ tab }) => {
-            await enterRecordA(tab);
-            assert.match(await at(tab, 'results.value').first().textContent().catch(() => tab.locator('output').allTextContents().then(String)), /22\.68/);
-            for (const name of ['bench', 'working', 'how_sure', 'gap', 'conventions', 'records', 'equations']) {
-                await go(tab, name);
-                assert.ok(await beyond(tab) <= 0, `${name}: ${await beyond(tab)} px beyond the right edge`);
-                assert.deepEqual(await cut(tab), [], name);
-            }
-            assert.deepEqual(await violations(tab), []);
-        }));
-    }
+    it('at 400 % loses nothing and scrolls one way, without WebGL', () => withCleanPage({ kind: 'one-file', size: magnified, webgl: false }, async ({ tab }) => {
+        await enterRecordA(tab);
+        assert.match(String(await tab.locator('output').allTextContents()), /22\.68/);
+        for (const name of ['bench', 'working', 'how_sure', 'gap', 'conventions', 'record', 'equations']) {
+            await go(tab, name);
+            assert.ok(await beyond(tab) <= 0, `${name}: ${await beyond(tab)} px beyond the right edge`);
+            assert.deepEqual(await cut(tab), [], name);
+        }
+        assert.deepEqual(await violations(tab), []);
+    }));
 
     // WCAG 2.2, success criterion 1.4.12: lines 1.5, paragraphs 2, letters 0.12, words 0.16 of the size of the type.
     it('with text set wider loses nothing on the page without WebGL', () => withCleanPage({ kind: 'one-file', webgl: false }, async ({ tab }) => {
         const sheet = '* { line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important } p { margin-bottom: 2em !important }';
-        for (const name of ['bench', 'working', 'how_sure', 'gap', 'conventions', 'records']) {
+        for (const name of ['bench', 'working', 'how_sure', 'gap', 'conventions', 'record']) {
             await go(tab, name);
             await tab.evaluate((text) => {
                 const style = new CSSStyleSheet();
@@ -77,7 +78,7 @@ describe('a browser that is set otherwise', { timeout: 900_000 }, () => {
     }));
 
     it('composes letters from several keys without losing one', () => withCleanPage({ kind: 'one-file' }, async ({ tab, context }) => {
-        await go(tab, 'records');
+        await go(tab, 'record');
         const session = await context.newCDPSession(tab);
         const name = at(tab, 'records.name');
         await name.fill('');
@@ -98,7 +99,7 @@ describe('a browser that is set otherwise', { timeout: 900_000 }, () => {
         assert.equal(await name.inputValue(), 'José Zoë 李');
         await tab.reload();
         await still(tab);
-        await go(tab, 'records');
+        await go(tab, 'record');
         assert.equal(await at(tab, 'records.name').inputValue(), 'José Zoë 李');
     }));
 });
