@@ -6,10 +6,11 @@ import { decode } from './png.mjs';
 /** First and last column of dark pixels in the inner part of a rectangle. */
 function darkColumns(png, css, ratio) {
     const box = { x: css.x * ratio, y: css.y * ratio, width: css.width * ratio, height: css.height * ratio };
+    const edge = 4 * ratio; // inside of the ring of the focus
     const { width, channels, data } = decode(png);
     const columns = [];
-    for (let x = Math.ceil(box.x) + 4; x < box.x + box.width - 4; ++x) {
-        for (let y = Math.ceil(box.y) + 4; y < box.y + box.height - 4; ++y) {
+    for (let x = Math.ceil(box.x + edge); x < box.x + box.width - edge; ++x) {
+        for (let y = Math.ceil(box.y + edge); y < box.y + box.height - edge; ++y) {
             const at = (y * width + x) * channels;
             if (data[at] + data[at + 1] + data[at + 2] < 450) {
                 columns.push(x);
