@@ -30,6 +30,14 @@ std::span<const Output> chain_to(Output sought) {
     return chain_by_volume;
 }
 
+Readings readings_of(const Record& record, std::size_t run) {
+    return read_all([&](Field field) -> const Entry& { return entry_for(record, run, field); });
+}
+
+Setup setup_of(const Record& record, std::size_t run) {
+    return measured_from(readings_of(record, run), record.conventions).setup;
+}
+
 bool counts(const Run& run) { return run.left_out.empty(); }
 
 /// One run on the sheet: what its readings give, and what the student had of it so far.
@@ -45,11 +53,7 @@ public:
     Marker(const Record& record, const MarkingRules& rules, const std::vector<SheetStep>* explained)
         : record_(record), rules_(rules), explained_(explained) {
         for (std::size_t i = 0; i < record.runs.size(); ++i) {
-            MarkedRun run{assess(read_all([&](Field field) -> const Entry& { return entry_for(record, i, field); }),
-                                 record.conventions),
-                          {},
-                          {},
-                          {}};
+            MarkedRun run{assess(readings_of(record, i), record.conventions), {}, {}, {}};
             run.bands = route_bands(run.right);
             run.working = Working(run.right, record.conventions).steps();
             runs_.push_back(std::move(run));
@@ -214,7 +218,7 @@ private:
     void take_ratio_of_totals(Band& sums, const std::vector<double>& values) const {
         const Output sought = sought_output(record_);
         if (sought == Output::purity_found || sought == Output::alloy_share) return;
-        const Output weight = sought > Output::amount_by_volume ? Output::amount_by_volume : Output::amount_of_gas;
+        const Output weight = is_by_volume(sought) ? Output::amount_by_volume : Output::amount_of_gas;
         double weighted = 0;
         double weights = 0;
         std::size_t k = 0;
@@ -285,29 +289,19 @@ private:
 
 }  // namespace
 
-namespace {
-
-Setup setup_of(const Record& record, std::size_t run) {
-    return measured_from(read_all([&](Field field) -> const Entry& { return entry_for(record, run, field); }),
-                         record.conventions).setup;
-}
-
-}  // namespace
-
 std::vector<SheetStep> sheet_steps(const Record& record) {
     std::vector<SheetStep> steps;
     const Output sought = sought_output(record);
-    const Setup first = setup_of(record, 0);
     for (std::size_t i = 0; i < record.runs.size(); ++i) {
         for (const Output output : chain_to(sought)) {
             if (output == Output::water_vapour_pressure && !is_taken_off(setup_of(record, i).vapour)) continue;
             steps.push_back({output, static_cast<int>(i), false});
         }
-        if (sought > Output::amount_by_volume) steps.push_back({sought, static_cast<int>(i), false});
+        if (is_by_volume(sought)) steps.push_back({sought, static_cast<int>(i), false});
     }
     const auto counted = std::count_if(record.runs.begin(), record.runs.end(), counts);
     if (counted > 1) steps.push_back({sought, -1, true});
-    if (is_molar_volume(sought) || first.known != 0) steps.push_back({Output::percent_error, -1, false});
+    if (is_molar_volume(sought) || setup_of(record, 0).known != 0) steps.push_back({Output::percent_error, -1, false});
     return steps;
 }
 
@@ -315,7 +309,8 @@ std::string_view step_name(const SheetStep& step) { return step.mean ? "mean" : 
 
 bool is_on_a_sheet(Output output) {
     return std::find(std::begin(chain), std::end(chain), output) != std::end(chain) ||
-           output == Output::molar_volume_bench || output == Output::gas_constant || output >= Output::amount_by_volume;
+           output == Output::molar_volume_bench || output == Output::gas_constant ||
+           output == Output::amount_by_volume || is_by_volume(output) || output == Output::percent_error;
 }
 
 const std::vector<Answer>& answers_of(const Record& record, const SheetStep& step) {

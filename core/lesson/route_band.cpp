@@ -21,6 +21,11 @@ void take_in(Band& band, double value) {
     band.high = std::max(band.high, value);
 }
 
+void take_in(Band& band, const Band& other) {
+    take_in(band, other.low);
+    take_in(band, other.high);
+}
+
 class Walk {
 public:
     Walk(const Assessment& run, const Outcome<double>& carried, bool whole_kelvin)
@@ -81,7 +86,7 @@ private:
 
     /// A result is judged by the digits it is given with; as a step to the percent error it may be rounded more.
     static bool is_result(Output o) {
-        return is_molar_volume(o) || o == Output::gas_constant || o > Output::amount_by_volume;
+        return is_molar_volume(o) || o == Output::gas_constant || is_by_volume(o) || o == Output::percent_error;
     }
 
     void keep(Output o, Band reached) {
@@ -158,9 +163,7 @@ private:
                 if (second == 0 && second_place != 0) continue;
                 measured_[Input::molar_mass] = round_to_place(full, place) * 1e-3;
                 measured_.setup.second_molar_mass = round_to_place(full_second, second_place) * 1e-3;
-                const Band by = corners(o, before);
-                take_in(reached, by.low);
-                take_in(reached, by.high);
+                take_in(reached, corners(o, before));
             }
         }
         measured_[Input::molar_mass] = own;
@@ -248,9 +251,7 @@ private:
         const double own = measured_.setup.known;
         const auto with = [&](double known) {
             measured_.setup.known = known;
-            const Band by = corners(Output::percent_error, {found()});
-            take_in(reached, by.low);
-            take_in(reached, by.high);
+            take_in(reached, corners(Output::percent_error, {found()}));
         };
         if (found() == Output::gas_constant) {
             for (const double known : {8.31, 8.314, 0.0821 * 101.325, 0.08206 * 101.325}) with(known);
@@ -297,8 +298,7 @@ RouteBands route_bands(const Assessment& run, const Outcome<double>& carried) {
     RouteBands bands = Walk(run, carried, false).walk();
     const RouteBands whole = Walk(run, carried, true).walk();
     for (std::size_t i = 0; i < output_count; ++i) {
-        take_in(bands.bands[i], whole.bands[i].low);
-        take_in(bands.bands[i], whole.bands[i].high);
+        take_in(bands.bands[i], whole.bands[i]);
     }
     return bands;
 }

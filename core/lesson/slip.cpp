@@ -43,7 +43,7 @@ bool thinkable(Method::Volume way, const Setup& setup) {
 
 /// What is sought follows from the amount of gas by its volume alone.
 bool is_by_volume(const Setup& setup) {
-    return sought_output(setup.converted, setup.target) > Output::amount_by_volume;
+    return is_by_volume(sought_output(setup.converted, setup.target));
 }
 
 /// Whether the sheet for what is sought has the output or comes by it.

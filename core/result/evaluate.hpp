@@ -249,7 +249,7 @@ private:
             set(Output::percent_error, error_of(found, decltype(found)::si(exact(Constant::known_value, setup_.known))));
         };
         if (sought == Output::gas_constant) return with_known(this->template get<dimension::MolarEntropy>(sought));
-        if (sought > Output::amount_by_volume) return with_known(this->template get<dimension::MolarMass>(sought));
+        if (is_by_volume(sought)) return with_known(this->template get<dimension::MolarMass>(sought));
         set(Output::percent_error, error_of(molar_volume_of(sought), molar_volume_of(Output::accepted_value)));
     }
 

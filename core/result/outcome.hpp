@@ -99,6 +99,11 @@ constexpr bool is_molar_volume(Output output) {
     return output == Output::molar_volume_standard || output == Output::molar_volume_bench;
 }
 
+/// A last line that follows from the amount of gas by its volume: all but the molar volumes and the gas constant.
+constexpr bool is_by_volume(Output output) {
+    return output > Output::amount_by_volume && output <= Output::gas_molar_mass;
+}
+
 /// A set of outputs, one bit each.
 class OutputSet {
 public:

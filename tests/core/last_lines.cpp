@@ -4,9 +4,9 @@
 
 #include <string>
 
-#include "core/lesson/marking.hpp"
 #include "core/result/known_value.hpp"
 #include "tests/core/gap_support.hpp"
+#include "tests/core/marking_support.hpp"
 #include "tests/core/vessel_support.hpp"
 
 using namespace overwater;
@@ -21,41 +21,15 @@ using namespace overwater::test;
 namespace {
 
 Record sheet_for(const char* target) {
-    Record record;
-    const auto type = [&](Field field, const char* text) { record.shared.edit(field).text = text; };
-    type(Field::target, target);
-    type(Field::mass_of_metal, "0.0412");
-    type(Field::metal, "magnesium");
-    type(Field::acid, "hydrochloric");
-    type(Field::number_at_closed_end, "largest");
-    type(Field::tube_capacity, "50");
-    type(Field::end_space, "2.35");
-    type(Field::scale_reading, "9.15");
-    type(Field::level_difference, "112");
-    type(Field::liquid_stands, "higher_inside");
-    type(Field::temperature, "21.4");
-    type(Field::barometer, "99.62");
+    Record record = sheet_a();
+    record.shared.edit(Field::target).text = target;
     return record;
 }
 
+/// Of the run, or of the whole sheet where the step is.
 void answer(Record& record, std::string_view step, const char* text) {
-    Answer one;
-    one.step = std::string(step);
-    one.text = text;
-    (step == "percent_error" || step == "mean" ? record.answers : record.runs[0].answers).push_back(one);
-}
-
-const MarkedStep& step(const MarkedSheet& sheet, std::string_view name) {
-    for (const MarkedStep& marked : sheet.steps) {
-        if (step_name(marked.step) == name) return marked;
-    }
-    FAIL("no step " << name);
-    return sheet.steps.front();
-}
-
-std::string first_slip(const MarkedStep& marked) {
-    if (marked.finding.explanations.empty()) return "";
-    return std::string(slip_table[marked.finding.explanations.front().slips.slips[0]].name);
+    const bool of_sheet = step == "percent_error" || step == "mean";
+    overwater::test::answer(of_sheet ? record.answers : record.runs[0].answers, step, text);
 }
 
 struct LastLine {
@@ -120,7 +94,7 @@ TEST_CASE("the likely slip of each last line is named, and carried forward where
         CAPTURE(std::string(line.target));
         Record record = sheet_for(line);
         answer(record, line.step, line.wrong);
-        CHECK(first_slip(step(mark_sheet(record), line.step)) == line.slip);
+        CHECK(slip_in(step(mark_sheet(record), line.step)) == line.slip);
     }
     // Vapour forgotten in the pressure: what follows is right from there.
     Record record = sheet_for("molar_mass");
@@ -129,7 +103,7 @@ TEST_CASE("the likely slip of each last line is named, and carried forward where
     answer(record, "molar_mass_found", "23.71 g/mol");
     answer(record, "percent_error", "-2.46 %");
     const MarkedSheet sheet = mark_sheet(record);
-    CHECK(first_slip(step(sheet, "dry_gas_pressure")) == "vapour_ignored");
+    CHECK(slip_in(step(sheet, "dry_gas_pressure")) == "vapour_ignored");
     for (const char* name : {"amount_by_volume", "molar_mass_found", "percent_error"}) {
         CAPTURE(std::string(name));
         CHECK(step(sheet, name).judgement == Judgement::carried_forward);
@@ -137,7 +111,7 @@ TEST_CASE("the likely slip of each last line is named, and carried forward where
     // 760 times the amount: mmHg with 0.0821 L atm/(mol K), where the gas law was used at once.
     Record constant = sheet_for("molar_mass");
     answer(constant, "amount_by_volume", "1.287 mol");
-    CHECK(first_slip(step(mark_sheet(constant), "amount_by_volume")) == "millimetre_with_atmosphere");
+    CHECK(slip_in(step(mark_sheet(constant), "amount_by_volume")) == "millimetre_with_atmosphere");
 }
 
 TEST_CASE("the mean of other last lines, and what they are called in a class's table") {

@@ -61,8 +61,8 @@ function(overwater_optimized_copies_first target)
     endif()
 endfunction()
 
-# The standard headers that most files include, read once. Only in builds for tests: the other builds see what a file
-# forgot to include.
+# The standard headers that most files include, read once. Only in builds for tests and in the tests for WebAssembly: what
+# the page is made of is seen without them, so that a file that forgot one is noticed.
 function(overwater_standard_headers target)
     get_target_property(kind ${target} TYPE)
     if(OVERWATER_SANITIZE OR OVERWATER_COVERAGE OR OVERWATER_QUICK OR kind STREQUAL EXECUTABLE)

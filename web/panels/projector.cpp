@@ -218,7 +218,7 @@ std::vector<Output> main_steps(const App& app) {
     if (result != Output::molar_volume_bench) steps.push_back(Output::dry_gas_pressure);
     if (app.assessment().measured.setup.mass_from != MassFrom::weighed) steps.push_back(Output::mass);
     // By the volume alone where something is found out about what was weighed, else from what was weighed.
-    const bool by_volume = result > Output::amount_by_volume;
+    const bool by_volume = is_by_volume(result);
     steps.insert(steps.end(), {by_volume ? Output::volume_at_standard : Output::amount_of_metal,
                                by_volume ? Output::amount_by_volume : Output::amount_of_gas, result});
     return steps;

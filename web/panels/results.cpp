@@ -187,7 +187,7 @@ private:
     /// With the vapour left in, what the tube holds is never called dry.
     /// The amount of gas that the result goes by: what was weighed gives it, or its own volume.
     Output gas() const {
-        return wanted_ > Output::amount_by_volume ? Output::amount_by_volume : Output::amount_of_gas;
+        return is_by_volume(wanted_) ? Output::amount_by_volume : Output::amount_of_gas;
     }
 
     std::string card_name(Output output) const {

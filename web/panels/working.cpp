@@ -47,7 +47,7 @@ Order order_for(Output sought) {
     };
     const Output end[]{sought, Output::percent_error};
     add(of_the_gas);
-    if (sought > Output::amount_by_volume) {
+    if (is_by_volume(sought)) {
         constexpr Output compressions[]{Output::compression_factor, Output::standard_compression_factor};
         add(compressions);
         add(by_the_volume);

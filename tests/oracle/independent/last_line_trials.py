@@ -5,7 +5,7 @@ import collections
 from independent.invented_runs import Invented
 from independent.right_routes import one_route
 from independent.run_facts import KPA, UNITS
-from independent.slip_search import answer, equal_by_number, explanations, places, same
+from independent.slip_search import answer, equal_by_number, explanations, places
 from independent.slip_trials import Case
 from independent.wrong_ways import SOUGHT, steps
 
@@ -38,16 +38,10 @@ class LastLineTrials:
         for case in cases:
             if left == 0 or name not in case.singles or line not in case.right:
                 continue
-            value = case.singles[name][line]
-            if same(value, float(case.right[line]), 1e-12):
-                continue
-            given = answer(line, value, 4, case.run)
-            if case.can_be_right(line, given):
-                self.counts["in the band"] += 1
-                continue
-            others = self.pool.same_digits(case, line, value, 4, [n for n in case.singles if n != name])
-            if any(self.pool.table[n].commonness >= slip.commonness and not same(case.singles[n][line], value) for n in others):
-                self.counts["digits of a commoner slip"] += 1
+            given, why = self.pool.question(case, name, line)
+            if why:
+                self.counts[why] += 1
+            if given is None or why:
                 continue
             self.asked.append((target, name, case, line, given, self.asker.ask(case.record, [given])))
             left -= 1

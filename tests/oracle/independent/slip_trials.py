@@ -78,9 +78,21 @@ class Pool:
                     f"values of {len(self.differing)} explanations differ: {dict(list(self.differing.items())[:6])}")
         print(f"values of explanations compared: {self.compared}, slip sets differing: {len(self.differing)}")
 
-    def same_digits(self, case, line, value, figures, names):
-        text = text_of(value, figures)
-        return [n for n in names if text_of(case.singles[n][line], figures) == text]
+    def question(self, case, name, line):
+        """The answer in this line of a person who made the slip, and why it tells nothing; both are nothing where the slip
+        does not show in the line."""
+        value = case.singles[name][line]
+        if same(value, float(case.right[line]), 1e-12):
+            return None, None
+        given = answer(line, value, 4, case.run)
+        if case.can_be_right(line, given):
+            return given, "in the band"
+        text = text_of(value, 4)
+        for other, out in case.singles.items():
+            if other != name and text_of(out[line], 4) == text and not same(out[line], value) and (
+                    self.table[other].commonness >= self.table[name].commonness):
+                return given, "digits of a commoner slip"
+        return given, None
 
 
 class RowTrials:
@@ -102,24 +114,17 @@ class RowTrials:
                 line = FIRST_STEP.get(slip.axis) if own_step else last_line([slip], case.run)
                 if left == 0 or line is None:
                     break
-                value = case.singles[name][line]
-                if same(value, float(case.right[line]), 1e-12):
+                given, why = pool.question(case, name, line)
+                if why:
+                    self.apart[name, why] += 1
+                if given is None or why:
                     continue
-                given = answer(line, value, 4, case.run)
-                if case.can_be_right(line, given):
-                    self.apart[name, "in the band"] += 1
-                    continue
-                others = pool.same_digits(case, line, value, 4, [n for n in case.singles if n != name])
-                if any(pool.table[n].commonness >= slip.commonness and not same(case.singles[n][line], value)
-                       for n in others):
-                    self.apart[name, "digits of a commoner slip"] += 1
-                    continue
-                self.asked.append((slip, case, line, value, given, asker_index(self.asker, case, [given])))
+                self.asked.append((slip, case, line, given, asker_index(self.asker, case, [given])))
                 left -= 1
 
     def judge(self, checks):
         tested = set()
-        for slip, case, line, value, given, index in self.asked:
+        for slip, case, line, given, index in self.asked:
             found = self.asker[index]
             self.pool.compare_values(case, line, found)
             if found["kind"].startswith("right") and case.can_be_right(line, given, 0.25):
