@@ -24,8 +24,12 @@ std::string_view element_symbol(int atomic_number) {
 }
 
 std::optional<int> atomic_number(std::string_view symbol) {
+    // Letter by letter: a likely spelling asks hundreds of times.
+    if (symbol.empty() || symbol.size() > 2 || symbol.back() == '_') return std::nullopt;
+    const char second = symbol.size() == 2 ? symbol[1] : '_';
     for (int number = 1; number <= last_atomic_number; ++number) {
-        if (element_symbol(number) == symbol) return number;
+        const std::size_t at = 2 * static_cast<std::size_t>(number - 1);
+        if (symbols[at] == symbol[0] && symbols[at + 1] == second) return number;
     }
     return std::nullopt;
 }

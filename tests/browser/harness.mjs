@@ -103,12 +103,24 @@ export async function started(tab, timeout = 60_000) {
 
 export const frames = (tab) => tab.evaluate(() => globalThis.overwaterFrames);
 
-/** Waits until no frame has been drawn for 250 ms. */
+/**
+ * Waits until the page lets five of the browser's frames go by without drawing one of its own: a busy machine, whose frames come
+ * late, is waited for longer. A page in the background is asked for none, so a wait of half a second stands for one there.
+ */
 export async function still(tab) {
-    for (let before = -1, now = await frames(tab); before !== now; now = await frames(tab)) {
-        before = now;
-        await tab.waitForTimeout(250);
-    }
+    await tab.evaluate(async () => {
+        const pause = (ms) => new Promise((done) => void setTimeout(done, ms));
+        const offered = () => new Promise((done) => {
+            const late = setTimeout(done, 500);
+            requestAnimationFrame(() => { clearTimeout(late); done(undefined); });
+        });
+        for (let quiet = 0, before = globalThis.overwaterFrames; quiet < 5;) {
+            await offered();
+            await pause(20);
+            quiet = before === globalThis.overwaterFrames ? quiet + 1 : 0;
+            before = globalThis.overwaterFrames;
+        }
+    });
 }
 
 /** A text field, select, button ... by its role and accessible name. */
