@@ -1,4 +1,4 @@
-// Starts the built page in Chromium, served or as one file, and watches what must never happen: a message of error, a
+// Starts the built page in Chromium or another engine, served or as one file, and watches what must never happen: a message of error, a
 // violation of the content-security policy, a request to anywhere else.
 //
 //   const page = await open({ kind: 'served' });   // or 'one-file'
@@ -6,58 +6,60 @@
 //   page.assertClean();
 //   await page.close();
 //
-// OVERWATER_DIST names another folder than dist, OVERWATER_CHROMIUM another browser than the `chromium` on the path.
+// OVERWATER_DIST names another folder than dist, OVERWATER_CHROMIUM another browser than the `chromium` on the path,
+// OVERWATER_ENGINE=Firefox or WebKitGTK another engine (tests/engines; `tools/long engines` runs every test in both).
 import assert from 'node:assert/strict';
-import { execFileSync } from 'node:child_process';
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
-import { chromium } from 'playwright-core';
 import { serve } from '../../tools/server.mjs';
+import { launchChromium } from '../engines/chromium.mjs';
+import { launchFirefox } from '../engines/firefox.mjs';
+import { launchWebKit } from '../engines/webkit.mjs';
 import { distinctColours } from './png.mjs';
 
 export const dist = resolve(process.env.OVERWATER_DIST ?? fileURLToPath(new URL('../../dist', import.meta.url)));
 export const kinds = ['served', 'one-file'];
 
-// Headless, with WebGL in software; nothing that would use the network of its own accord.
-const flags = [
-    '--no-sandbox', '--disable-quic', '--no-first-run', '--disable-background-networking', '--disable-component-update',
-    '--disable-sync', '--use-gl=angle', '--use-angle=swiftshader', '--enable-unsafe-swiftshader',
-];
-const withoutWebgl = ['--disable-gpu', '--disable-software-rasterizer', '--disable-3d-apis'];
+/** Chromium, or the engine that OVERWATER_ENGINE names. */
+export const engine = process.env.OVERWATER_ENGINE ?? 'Chromium';
+const launch = { Chromium: launchChromium, Firefox: launchFirefox, WebKitGTK: launchWebKit }[engine];
+if (!launch) throw new Error(`no engine is called ${engine}`);
 
-function browserPath() {
-    if (process.env.OVERWATER_CHROMIUM) return process.env.OVERWATER_CHROMIUM;
-    for (const name of ['chromium', 'chromium-browser', 'google-chrome']) {
-        try {
-            return execFileSync('sh', ['-c', `command -v ${name}`]).toString().trim();
-        } catch {
-            // try the next
-        }
-    }
-    throw new Error('no Chromium on the path; `tools/need tests` installs it');
+/** How a test is left out in an engine: `it(name, lacks({ WebKitGTK: 'a sentence' }), ...)`. */
+export const lacks = (reasons) => ({ skip: reasons[engine] ?? false });
+
+/** Serves the page; what is closed can be opened again at the same address, as a network goes and comes. */
+async function startServer() {
+    let running = await serve({ folder: dist, port: 0 });
+    const { address, port } = running;
+    return {
+        address,
+        async close() {
+            const before = running;
+            running = undefined;
+            await before?.close();
+        },
+        async open() { running ??= await serve({ folder: dist, port }); },
+    };
 }
 
 /**
  * Opens the page in a browser of its own.
- * kind: 'served' or 'one-file'; webgl: false for a browser without; size, ratio: viewport; scheme, contrast, motion:
- * what the browser asks the page for; locale: its language; before: script run in each document first; query: added to the address.
+ * kind: 'served' or 'one-file'; webgl: false for a browser without; size, ratio: viewport; scheme, forced colours, motion:
+ * what the browser asks the page for; locale: its language; before: script run in each document first; fragment: added to the address.
  */
 export async function open({
     kind = 'served', webgl = true, size = { width: 1366, height: 620 }, ratio = 1, touch = false, scheme = 'light',
-    before = undefined, fragment = '', ready = true, locale = undefined,
+    forced = false, motion = 'no-preference', before = undefined, fragment = '', ready = true, locale = undefined,
 } = {}) {
-    const server = kind === 'served' ? await serve({ folder: dist, port: 0 }) : undefined;
+    const server = kind === 'served' ? await startServer() : undefined;
     const address = server?.address ?? pathToFileURL(join(dist, 'overwater.html')).href;
-    const profile = mkdtempSync(join(tmpdir(), 'overwater-profile-'));
-    const context = await chromium.launchPersistentContext(profile, {
-        executablePath: browserPath(), headless: true, args: [...flags, ...(webgl ? [] : withoutWebgl)], viewport: size,
-        deviceScaleFactor: ratio, hasTouch: touch, isMobile: touch, colorScheme: scheme, acceptDownloads: true, locale,
-    });
+    const { context, isNoise, die, close } = await launch({ size, ratio, touch, scheme, forced, motion, locale, webgl });
+    // Elsewhere than in Chromium the server goes away, and not the network.
+    if (engine !== 'Chromium') context.setOffline = (off) => (off ? server?.close() : server?.open());
     const seen = { messages: [], violations: [], strangers: [] };
 
-    await context.exposeBinding('overwaterViolation', (_, text) => void seen.violations.push(text));
+    await context.exposeBinding('overwaterViolation', (_, text) => void (isNoise(text) || seen.violations.push(text)));
     await context.addInitScript(() => {
         document.addEventListener('securitypolicyviolation', (event) =>
             globalThis.overwaterViolation(`${event.violatedDirective} ${event.blockedURI}`));
@@ -73,25 +75,30 @@ export async function open({
     async function newTab({ at = address + fragment, wait = ready } = {}) {
         const tab = await context.newPage();
         tab.on('console', (message) => {
-            if (message.type() === 'error' || message.type() === 'warning') seen.messages.push(message.text());
+            if (/^(error|warning)$/.test(message.type()) && !isNoise(message.text())) seen.messages.push(message.text());
         });
-        tab.on('pageerror', (error) => seen.messages.push(String(error)));
+        tab.on('pageerror', (error) => void (isNoise(String(error)) || seen.messages.push(String(error))));
         await tab.goto(at);
         if (wait) await started(tab);
         return tab;
     }
 
-    const tab = await newTab();
+    async function closeAll() {
+        await close();
+        await server?.close();
+    }
+    const tab = await newTab().catch(async (error) => {
+        await closeAll();
+        throw error;
+    });
     return {
         kind, address, context, server, seen, tab, newTab,
+        /** The process that shows the page ends, without a word to it. */
+        die: () => die(tab),
         assertClean() {
             assert.deepEqual(seen, { messages: [], violations: [], strangers: [] });
         },
-        async close() {
-            await context.close();
-            await server?.close();
-            rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
-        },
+        close: closeAll,
     };
 }
 

@@ -4,36 +4,14 @@
 // OVERWATER_FIREFOX and OVERWATER_MINIBROWSER name other programs than Debian's.
 import { spawn } from 'node:child_process';
 import { existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
-import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import puppeteer from 'puppeteer-core';
 import { Builder, Key } from 'selenium-webdriver';
+import { ended, freePort, onPath, screen } from './screen.mjs';
 
 const size = { width: 1366, height: 768 };
-
-const onPath = (...names) => names.flatMap((name) => process.env.PATH.split(':').map((folder) => join(folder, name))).find(existsSync);
-
-/** Ends a program that was started here and waits until it is gone. */
-async function ended(program) {
-    if (program.exitCode !== null || program.signalCode !== null) return;
-    const gone = new Promise((resolve) => program.once('exit', resolve));
-    program.kill();
-    await gone;
-}
-
-/** A screen in memory; its number comes back on its third channel. */
-async function screen() {
-    const program = spawn('Xvfb', ['-displayfd', '3', '-screen', '0', `${size.width}x${size.height + 200}x24`, '-nolisten', 'tcp'],
-        { stdio: ['ignore', 'ignore', 'ignore', 'pipe'] });
-    const number = await new Promise((resolve, reject) => {
-        program.stdio[3].once('data', (text) => resolve(String(text).trim()));
-        program.once('error', reject);
-        program.once('exit', () => reject(new Error('Xvfb ended')));
-    });
-    return { display: `:${number}`, close: () => ended(program) };
-}
 
 async function firefox(display) {
     const browser = await puppeteer.launch({
@@ -65,16 +43,8 @@ async function firefox(display) {
     };
 }
 
-/** A port that is free now. */
-const freePort = () => new Promise((resolve) => {
-    const server = createServer().listen(0, '127.0.0.1', () => {
-        const { port } = server.address();
-        server.close(() => resolve(port));
-    });
-});
-
 /** Debian keeps the small browser of WebKitGTK beside the library. */
-function miniBrowser() {
+export function miniBrowser() {
     if (process.env.OVERWATER_MINIBROWSER) return process.env.OVERWATER_MINIBROWSER;
     const folders = readdirSync('/usr/lib').filter((name) => name.includes('-linux-')).flatMap((name) =>
         readdirSync(join('/usr/lib', name)).filter((one) => one.startsWith('webkit2gtk-')).map((one) => join('/usr/lib', name, one)));
@@ -121,7 +91,7 @@ export const engines = { Firefox: firefox, WebKitGTK: webkit };
 
 /** Runs `body` with a page of the engine, and ends everything whatever happens. */
 export async function withEngine(name, body) {
-    const { display, close } = await screen();
+    const { display, close } = await screen({ width: size.width, height: size.height + 200 });
     try {
         const tab = await engines[name](display);
         try {

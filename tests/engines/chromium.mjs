@@ -1,0 +1,42 @@
+// Chromium for the tests of tests/browser, a browser and a profile for each page.
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { chromium } from 'playwright-core';
+import { onPath } from './screen.mjs';
+
+// Headless, with WebGL in software; nothing that would use the network of its own accord.
+const flags = [
+    '--no-sandbox', '--disable-quic', '--no-first-run', '--disable-background-networking', '--disable-component-update',
+    '--disable-sync', '--use-gl=angle', '--use-angle=swiftshader', '--enable-unsafe-swiftshader',
+];
+const withoutWebgl = ['--disable-gpu', '--disable-software-rasterizer', '--disable-3d-apis'];
+
+function browserPath() {
+    const path = process.env.OVERWATER_CHROMIUM ?? onPath('chromium', 'chromium-browser', 'google-chrome');
+    if (!path) throw new Error('no Chromium on the path; `tools/need tests` installs it');
+    return path;
+}
+
+/** A browser with these settings (see `open` in tests/browser/harness.mjs). */
+export async function launchChromium({ size, ratio, touch, scheme, forced, motion, locale, webgl }) {
+    const profile = mkdtempSync(join(tmpdir(), 'overwater-profile-'));
+    const context = await chromium.launchPersistentContext(profile, {
+        executablePath: browserPath(), headless: true, args: [...flags, ...(webgl ? [] : withoutWebgl)], viewport: size,
+        deviceScaleFactor: ratio, hasTouch: touch, isMobile: touch, colorScheme: scheme, acceptDownloads: true, locale,
+        forcedColors: forced ? 'active' : 'none', reducedMotion: motion,
+    });
+    return {
+        context,
+        isNoise: () => false,
+        async die(tab) {
+            const died = tab.waitForEvent('crash');
+            tab.goto('chrome://crash').catch(() => {});
+            await died;
+        },
+        async close() {
+            await context.close();
+            rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
+        },
+    };
+}
