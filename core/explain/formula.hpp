@@ -29,6 +29,8 @@ struct Formula {
     std::vector<Formula> children;
     bool changed = false;  ///< another than before (mark_changes)
 
+    bool operator==(const Formula&) const = default;
+
     static Formula leaf(Kind kind, const TextView& text) {
         Formula f;
         f.kind = kind;

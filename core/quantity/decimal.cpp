@@ -54,6 +54,26 @@ public:
         trim();
         return static_cast<std::uint32_t>(rest);
     }
+    /// How often 2^`power` goes in, and whether what is left is below (-1), at (0) or above (1) half of it. power >= 1;
+    /// false where that is more than 64 bits.
+    bool divide_by_power_of_two(int power, std::uint64_t& whole, int& rest) const {
+        const auto bits = static_cast<std::size_t>(power);
+        whole = 0;
+        for (std::size_t at = size_; at-- > bits / 32;) {
+            const std::size_t low = 32 * at;
+            if (low >= bits + 64) return false;
+            whole |= low >= bits ? std::uint64_t{words_[at]} << (low - bits) : std::uint64_t{words_[at]} >> (bits - low);
+        }
+        const std::size_t half = bits - 1;
+        const std::uint32_t middle = half / 32 < size_ ? words_[half / 32] : 0;
+        if ((middle >> half % 32 & 1U) == 0) {
+            rest = -1;
+            return true;
+        }
+        rest = (middle & ((1U << half % 32) - 1)) != 0 ? 1 : 0;
+        for (std::size_t at = 0; at < half / 32 && rest == 0; ++at) rest = words_[at] != 0 ? 1 : 0;
+        return true;
+    }
     bool is_zero() const { return size_ == 0; }
     /// Negative, zero or positive as this is below, equal to or above `other`.
     int compare(const Natural& other) const {
@@ -128,12 +148,51 @@ double power_of_ten(int power) {
     return result;
 }
 
+/// The number times 10^n as one whole number, which has `figures` digits: one multiplication and one division. False for
+/// what a bench does not have (very large or small, or many figures).
+bool quick_decimal(Binary binary, double magnitude, int figures, Decimal& decimal) {
+    if (figures > 17) return false;
+    std::uint64_t least = 1;
+    for (int i = 1; i < figures; ++i) least *= 10;
+    for (int first_place = static_cast<int>(std::floor(std::log10(magnitude)));;) {
+        const int scale = figures - 1 - first_place;
+        const int power = -(binary.power + scale);
+        if (scale < 0 || scale > 40 || power < 1) return false;
+        Natural whole(binary.mantissa);
+        whole.times_power_of_five(scale);
+        std::uint64_t digits = 0;
+        int rest = 0;
+        if (!whole.divide_by_power_of_two(power, digits, rest)) return false;
+        // The logarithm may be off where a power of ten is near.
+        if (digits < least) {
+            --first_place;
+            continue;
+        }
+        if (digits >= 10 * least) {
+            ++first_place;
+            continue;
+        }
+        if (rest > 0 || (rest == 0 && digits % 2 != 0)) ++digits;
+        if (digits == 10 * least) {
+            digits = least;
+            ++first_place;
+        }
+        decimal.first_place = first_place;
+        decimal.digits.resize(static_cast<std::size_t>(figures));
+        for (std::size_t i = decimal.digits.size(); i-- > 0; digits /= 10) {
+            decimal.digits[i] = static_cast<char>('0' + digits % 10);
+        }
+        return true;
+    }
+}
+
 } // namespace
 
 Decimal decimal_of(double magnitude, int figures) {
     Decimal decimal;
     if (!(magnitude > 0.0) || !std::isfinite(magnitude)) return decimal;
     const Binary binary = binary_of(magnitude);
+    if (quick_decimal(binary, magnitude, std::max(figures, 1), decimal)) return decimal;
     Natural whole(binary.mantissa);
     whole.times_power_of_two(binary.power);
     whole.times_power_of_five(-binary.power); // x 2^-n is x 5^n x 10^-n

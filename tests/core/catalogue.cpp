@@ -22,6 +22,7 @@ TEST_CASE("keys that are added find the sentences behind the others, once") {
     Catalogue some("b\nd\n", "Second.\nFourth.\nFirst.\n");
     REQUIRE(some.whole());
     CHECK_FALSE(some.knows("a"));
+    some.add("", "");
     some.add("a\nc\n", "Third.\tThirds.\n");
     REQUIRE(some.whole());
     some.add("e\n", "Fifth.\n");

@@ -63,8 +63,33 @@ TEST_CASE("decimal: digits of random doubles are those of the C library") {
             CHECK(ours.first_place == theirs.first_place);
         }
         // Of the size of readings and results too.
-        const double usual = std::ldexp(static_cast<double>(word >> 11U), -50);
-        CHECK(decimal_of(usual, 15).digits == by_printf(usual, 15).digits);
+        const double usual = std::ldexp(static_cast<double>(word >> 11U), -50 - static_cast<int>(word % 24));
+        for (const int figures : {1, 3, 4, 15, 17, 18}) {
+            CHECK(decimal_of(usual, figures).digits == by_printf(usual, figures).digits);
+            CHECK(decimal_of(usual, figures).first_place == by_printf(usual, figures).first_place);
+        }
+    }
+}
+
+TEST_CASE("decimal: in the middle between two, and beside a power of ten, digits are those of the C library") {
+    const auto check = [](double value) {
+        for (int figures = 1; figures <= 18; ++figures) {
+            CAPTURE(value);
+            CAPTURE(figures);
+            CHECK(decimal_of(value, figures).digits == by_printf(value, figures).digits);
+            CHECK(decimal_of(value, figures).first_place == by_printf(value, figures).first_place);
+        }
+    };
+    // Whole numbers over powers of two end in 5, so each has a middle at some figure.
+    for (int odd = 1; odd < 200; odd += 2) {
+        for (int halvings = 1; halvings < 24; ++halvings) check(std::ldexp(odd, -halvings));
+    }
+    double power = 1e-9;
+    for (int place = -9; place < 17; ++place, power *= 10) {
+        check(power);
+        check(std::nextafter(power, 0));
+        check(std::nextafter(power, 1e300));
+        check(power * (1 - 1e-9));
     }
 }
 

@@ -4,7 +4,6 @@
 #include <cmath>
 
 #include "web/app/app.hpp"
-#include "web/draw/typeset.hpp"
 #include "web/panels/answer_words.hpp"
 #include "web/panels/page_column.hpp"
 #include "web/panels/wording.hpp"
@@ -184,16 +183,9 @@ private:
 
     /// Smaller where the room is too narrow for it.
     void formula(const std::string& key, const Formula& whole) {
-        const float room = width_ - 16;
-        float size = formula_size;
-        float baseline = 0;
-        Picture picture = typeset(whole, size, Ink::text, ui_.measure(), &baseline);
-        if (picture.width > room) {
-            size = std::max(smallest_formula, std::floor(size * room / picture.width * 2) / 2);
-            picture = typeset(whole, size, Ink::text, ui_.measure(), &baseline);
-        }
-        ui_.formula(key, {margin_ + 16, y_ + baseline}, whole, spoken_formula(app_, whole), size, Ink::text);
-        y_ += picture.height + 8;
+        const Ui::SetFormula& shown = ui_.set_within(whole, formula_size, Ink::text, width_ - 16, smallest_formula);
+        ui_.formula(key, {margin_ + 16, y_ + shown.baseline}, whole, spoken_formula(app_, whole), shown.size, Ink::text);
+        y_ += shown.picture.height + 8;
     }
 
     float press_ = 0;

@@ -96,9 +96,11 @@ private:
         const auto text = [&](float x, float top, const std::vector<std::string>& lines, Type set, bool underlined) {
             for (const std::string& line : lines) {
                 const float letters = top + (Ui::line_height(set) - set.size) / 2;
-                const float width = ui_.draw_text({x, letters}, line, set);
-                if (underlined)
-                    ui_.rule({x, letters + set.size * 1.02f}, {x + width, letters + set.size * 1.02f}, Ink::copper);
+                ui_.draw_text({x, letters}, line, set);
+                if (underlined) {
+                    const float end = x + ui_.text_width(line, set);
+                    ui_.rule({x, letters + set.size * 1.02f}, {end, letters + set.size * 1.02f}, Ink::copper);
+                }
                 top += Ui::line_height(set);
             }
         };

@@ -79,9 +79,11 @@ private:
                               certainty.known() && certainty.verdict().shows_plus_minus;
         const std::string number = by_doubt ? to_its_doubt(app_, certainty.budget(), certainty.budget().value)
                                             : app_.shown_number(wanted_);
-        const float width = ui_.draw_text({area_.x, y_}, number, large);
+        ui_.draw_text({area_.x, y_}, number, large);
+        const float width = ui_.text_width(number, large);
         const std::string_view symbol = info(app_.language().named(unit_of(wanted_))).symbol;
-        const float unit_width = ui_.draw_text({area_.x + width + 12, y_ + 24}, symbol, unit);
+        ui_.draw_text({area_.x + width + 12, y_ + 24}, symbol, unit);
+        const float unit_width = ui_.text_width(symbol, unit);
         ui_.output("result.headline", {area_.x, y_, width + 12 + unit_width, 56}, {}, name, large);
         ui_.amend_value(by_doubt ? to_its_doubt_with_unit(app_, certainty.budget(), certainty.budget().value)
                                  : app_.shown(wanted_));

@@ -5,7 +5,6 @@
 
 #include "core/explain/reason.hpp"
 #include "web/app/app.hpp"
-#include "web/draw/typeset.hpp"
 #include "web/panels/wording.hpp"
 
 namespace overwater {
@@ -25,7 +24,7 @@ Formula equation(const WorkingStep& step, const Formula& right_side) {
 
 /// Where everything of a row lies, so that its height is known before it is drawn.
 struct Layout {
-    Picture formula;
+    float size = 0;  ///< of the formula
     float baseline = 0;
     bool formula_below = false;
     float name_room = 0;     ///< the name breaks into lines no wider
@@ -60,17 +59,20 @@ Layout layout_of(App& app, Ui& ui, float width, Output output) {
         out.height = std::max(30.0f, state + (out.state_below ? out.name_height : 0) + 8);
         return out;
     }
-    out.formula = typeset(equation(*step, step->numbers), formula_size, Ink::text, ui.measure(), &out.baseline);
+    const Ui::SetFormula& formula = ui.set_within(equation(*step, step->numbers), formula_size, Ink::text,
+                                                  width - number_width, smallest_letters);
+    out.size = formula.size;
+    out.baseline = formula.baseline;
     const float result = ui.text_width(result_text(app, output), {Face::semibold, 16, Ink::text});
-    out.formula_below = number_width + name_width + 12 + out.formula.width + 16 + result > width;
+    out.formula_below = number_width + name_width + 12 + formula.picture.width + 16 + result > width;
     set_name(out, ui, name, std::min(name_width + 2, width - number_width - 12 - result));
     if (out.formula_below) {
-        out.height = out.name_height + 4 + std::max(out.formula.height + 9, 30.0f);
+        out.height = out.name_height + 4 + std::max(formula.picture.height + 9, 30.0f);
         return out;
     }
     // Name, formula and result stand on one baseline.
     out.text_line = std::max(15.0f, std::round(out.baseline - baseline_below_middle + row_air));
-    const float below = out.formula.height - out.baseline;
+    const float below = formula.picture.height - out.baseline;
     out.height = std::max(30.0f, std::round(out.text_line + baseline_below_middle + below + row_air));
     return out;
 }
@@ -95,17 +97,12 @@ public:
 private:
     /// As large as letters are, smaller where the room is too narrow for it.
     void formula(const std::string& part, const Formula& whole) {
-        float size = letters_size;
-        float baseline = 0;
-        Picture picture = typeset(whole, size, Ink::soft, ui_.measure(), &baseline);
-        if (picture.width > area_.w) {
-            size = std::max(smallest_letters, std::floor(size * area_.w / picture.width * 2) / 2);
-            picture = typeset(whole, size, Ink::soft, ui_.measure(), &baseline);
-        }
+        const Ui::SetFormula& shown = ui_.set_within(whole, letters_size, Ink::soft, area_.w, smallest_letters);
         if (draws_) {
-            ui_.formula(key_ + part, {area_.x, y_ + baseline}, whole, spoken_formula(app_, whole), size, Ink::soft);
+            ui_.formula(key_ + part, {area_.x, y_ + shown.baseline}, whole, spoken_formula(app_, whole), shown.size,
+                        Ink::soft);
         }
-        y_ += picture.height + 8;
+        y_ += shown.picture.height + 8;
     }
 
     void words(const std::string& part, const std::string& text, Ink ink) {
@@ -153,7 +150,7 @@ float draw_working_row(App& app, Ui& ui, Rect area, Output output, int number, c
                              ? Point{area.x + number_width, area.y + layout.name_height + 6}
                              : Point{after_name, area.y + layout.text_line + baseline_below_middle - layout.baseline};
         const Formula whole = equation(*step, step->numbers);
-        ui.formula(key + ".formula", {at.x, at.y + layout.baseline}, whole, spoken_formula(app, whole), formula_size,
+        ui.formula(key + ".formula", {at.x, at.y + layout.baseline}, whole, spoken_formula(app, whole), layout.size,
                    Ink::text);
         ui.output(key + ".value", {area.x + area.w - 160, line, 160, 22}, result_text(app, output), step_name(app, output),
                   {Face::semibold, 16, Ink::text}, Anchor::end);

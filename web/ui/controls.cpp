@@ -153,8 +153,9 @@ bool Ui::button(const TextView& key, const Rect& rect, const TextView& words, Bu
     if (look == ButtonLook::off) type.ink = Ink::field_edge;
     if (look == ButtonLook::plain) type.ink = hot ? Ink::copper : Ink::soft;
     const float y = rect.y + (rect.h - size) / 2;
-    const float wide = draw_text({rect.x + rect.w / 2, y}, words, type, anchor);
+    draw_text({rect.x + rect.w / 2, y}, words, type, anchor);
     if (look == ButtonLook::link) {
+        const float wide = text_width(words, type);
         const float left = rect.x + (rect.w - wide) / 2;
         rule({left, y + size * 1.02f}, {left + wide, y + size * 1.02f}, Ink::copper, hot ? 2.0f : 1.0f);
     }

@@ -11,6 +11,7 @@ namespace overwater {
 void Ui::begin(const FrameInput& input, const Theme& theme) {
     input_ = input;
     theme_ = &theme;
+    last_nodes_.swap(nodes_);
     nodes_.clear();
     parents_.assign(1, std::string());
     fixed_ = false;
@@ -27,6 +28,14 @@ const std::vector<Node>& Ui::end() {
 
 Node& Ui::add(const TextView& key, Role role, const Rect& rect) {
     Node& node = nodes_.emplace_back();
+    // Some three hundred nodes a frame have mostly the texts of the frame before: their memory is taken over.
+    if (nodes_.size() <= last_nodes_.size()) {
+        Node& before = last_nodes_[nodes_.size() - 1];
+        for (std::string Node::*text : {&Node::key, &Node::parent, &Node::name, &Node::value, &Node::look}) {
+            (node.*text).swap(before.*text);
+            (node.*text).clear();
+        }
+    }
     node.key = key;
     node.parent = parents_.back();
     node.role = role;
@@ -123,19 +132,19 @@ float Ui::text_width(const TextView& words, const Type& type) const {
     return measure_.width(words, type.face, type.size);
 }
 
-float Ui::draw_text(const Point& at, const TextView& words, const Type& type, Anchor anchor) {
-    const float wide = text_width(words, type);
-    if (!visible({0, at.y, 1, type.size * 1.5f})) return wide;
+void Ui::draw_text(const Point& at, const TextView& words, const Type& type, Anchor anchor) {
+    if (!visible({0, at.y, 1, type.size * 1.5f})) return;
     const Point p = screen(at);
     ImFont* font = fonts_.of(type.face);
     paint_text(*list_, fonts_, {p.x, p.y + baseline_below_top(font, type.size)}, words.data(),
                words.data() + words.size(), colour(type.ink), type.face, type.size, anchor, input_.pixel_scale);
-    return wide;
 }
 
 float Ui::line_height(const Type& type) { return std::round(type.size * 1.35f); }
 
 std::vector<std::string> Ui::lines(const TextView& words, const Type& type, float width) const {
+    // Most words fit.
+    if (!words.empty() && text_width(words, type) <= width) return {std::string(words)};
     std::vector<std::string> out;
     // The line that is being filled is a piece of the words; widths add up, so that each word is measured once.
     std::size_t begin = 0;

@@ -1,10 +1,12 @@
 #pragma once
 
+#include <memory>
 #include <string>
 #include <string_view>
 #include <utility>
 #include <vector>
 
+#include "core/explain/formula.hpp"
 #include "core/quantity/text_view.hpp"
 #include "web/draw/canvas_painter.hpp"
 #include "web/draw/imgui_measure.hpp"
@@ -73,8 +75,8 @@ public:
     void fill(const Rect& rect, Ink ink, float rounding = 0);
     void frame(const Rect& rect, Ink ink, float width = 1, float rounding = 0);
     void rule(const Point& from, const Point& to, Ink ink = Ink::line, float width = 1, bool dashed = false);
-    /// One line of text; `at` is the upper left, upper middle or upper right corner by `anchor`. Returns its width.
-    float draw_text(const Point& at, const TextView& words, const Type& type, Anchor anchor = Anchor::start);
+    /// One line of text; `at` is the upper left, upper middle or upper right corner by `anchor`.
+    void draw_text(const Point& at, const TextView& words, const Type& type, Anchor anchor = Anchor::start);
     void draw_picture(const Point& at, const Picture& picture);
 
     // Text
@@ -148,6 +150,20 @@ public:
     void opens_file() { nodes_.back().look += " opens-file"; }
 
     // Pictures and formulas
+    /// A formula set at `size` px (typeset). Kept from frame to frame, for formulas change less often than frames are drawn;
+    /// what is returned is good until as many others were set as are kept.
+    struct SetFormula {
+        Formula formula{};
+        float size = 0;
+        Ink ink{};
+        float pixel_scale = 0;
+        Picture picture{};
+        float baseline = 0;
+        std::vector<Element> content{};  ///< as MathML
+    };
+    const SetFormula& set(const Formula& formula, float size, Ink ink);
+    /// The same at `size` px, or as much smaller as `room` asks for, in halves of a pixel, but not below `smallest`.
+    const SetFormula& set_within(const Formula& formula, float size, Ink ink, float room, float smallest);
     void picture(const TextView& key, const Point& at, const Picture& picture);
     /// A formula with its baseline at `at.y`; returns its width.
     float formula(const TextView& key, const Point& at, const Formula& formula, std::string spoken, float size,
@@ -193,7 +209,11 @@ private:
     const Theme* theme_ = nullptr;
     ImDrawList* list_ = nullptr;
     std::vector<Node> nodes_;
+    std::vector<Node> last_nodes_;  ///< of the frame before: the room of their texts is used again
     std::vector<std::string> parents_;
+    static constexpr std::size_t most_kept = 64;
+    std::vector<std::unique_ptr<SetFormula>> kept_;
+    std::size_t oldest_kept_ = 0;
     bool fixed_ = false;
     float lowest_ = 0;
 };
