@@ -69,12 +69,6 @@ bool applies(Cause cause, const Assessment& assessment);
 /// volume.
 Output explained_output(const Assessment& assessment);
 
-/// More gas makes it smaller: it is divided by the amount of gas, as the molar mass found. What raises a molar volume
-/// lowers it.
-constexpr bool falls_with_volume(Output output) {
-    return output == Output::molar_mass_found || output == Output::equivalent_mass || output == Output::gas_molar_mass;
-}
-
 /// The result that the bench would have given with `size` (base unit; signed where the cause goes both ways: positive
 /// raises the result) of this cause at work, in SI, where the truth is what the assessment has now; nothing where the
 /// result has no value or would be impossible.

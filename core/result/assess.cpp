@@ -58,12 +58,13 @@ private:
         }
         own.kind = OutputState::Kind::value;
         const Needs needs = needs_of(output, setup);
-        const FieldSet missing = needs.fields - setup.present;
+        const FieldSet optional = not_waited_for(output, needs.fields);
+        const FieldSet missing = (needs.fields | unreadable(optional)) - setup.present;
         if (!missing.empty()) {
             own.kind = OutputState::Kind::waiting;
             own.waiting_for = missing;
         }
-        const FieldSet used = needs.fields | (not_waited_for(output, needs.fields) & setup.present);
+        const FieldSet used = needs.fields | (optional & setup.present);
         for (const Check& check : all_.checks) {
             if (check.weight == Check::Weight::refusal && used.has(check.field)) refuse(own, check.message);
         }
@@ -94,6 +95,18 @@ private:
             default: break;
         }
         return fields;
+    }
+
+    /// Those of the fields that have a text which is no number yet: counting as blank it would change the result unseen.
+    FieldSet unreadable(FieldSet fields) const {
+        FieldSet found;
+        for (std::size_t i = 0; i < static_cast<std::size_t>(first_choice); ++i) {
+            const auto field = static_cast<Field>(i);
+            const Reading& reading = all_.readings[field];
+            if (!fields.has(field) || reading.there) continue;
+            if (reading.number.state != NumberText::State::blank) found.add(field);
+        }
+        return found;
     }
 
     static void refuse(OutputState& own, const Message& reason) {

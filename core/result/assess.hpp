@@ -83,5 +83,8 @@ bool has_scale(const Setup& setup);
 /// Whether a run set up like this has the step at all: no start volume without gas at the start, no pressure at the
 /// bench from a weather report where the barometer stands on the bench.
 bool is_asked(Output output, const Setup& setup);
+/// What was weighed is itself what is sought: an own reaction whose molar mass is looked for and not typed. Nothing that
+/// would follow from its molar mass is asked.
+bool is_unknown(const Setup& setup);
 
 }  // namespace overwater

@@ -7,7 +7,7 @@ namespace overwater {
 
 namespace {
 
-/// Each mL that was not counted makes the molar volume low by one mL's share of the gas. Against a start reading on the
+/// Each mL that was not counted makes the molar volume low by one mL's share of the gas, and high what is divided by it. Against a start reading on the
 /// same scale it drops out, but for the other pressure at the start.
 void blank(Remarks& remarks) {
     const Assessment& all = remarks.run();
@@ -21,8 +21,10 @@ void blank(Remarks& remarks) {
         missing *= 1 - all.outcome[Output::start_dry_pressure] / all.outcome[Output::dry_gas_pressure];
         if (missing <= 0) return;
     }
-    remarks.note(Field::end_space, Message{"note.end_space_blank"}.figures(
-                                       "share", missing / all.outcome[Output::gas_volume], UnitId::percent, 2));
+    const Output sought = sought_output(all.conventions, remarks.setup().target);
+    remarks.note(Field::end_space,
+                 Message{falls_with_volume(sought) ? "note.end_space_blank_high" : "note.end_space_blank"}.figures(
+                     "share", missing / all.outcome[Output::gas_volume], UnitId::percent, 2));
 }
 
 }  // namespace

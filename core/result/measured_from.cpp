@@ -160,7 +160,9 @@ void set_up_reaction(Measured<double>& measured, const Readings& readings, const
         measured[Input::molar_mass] = molar_mass_by(conventions, sample);
         setup.present.remove(Field::molar_mass);
     }
-    setup.acid_limits = !equation.with_water && setup.acid_per_sample > 0 && readings.acid &&
+    // Of how much substance the acid has to be enough for is known with its molar mass only.
+    const bool counted = !setup.own_reaction || setup.present.has(Field::molar_mass);
+    setup.acid_limits = counted && !equation.with_water && setup.acid_per_sample > 0 && readings.acid &&
                         setup.present.has(Field::acid_volume) && setup.present.has(Field::acid_concentration);
     if (readings.second && *readings.second != sample) {
         setup.present.add(Field::second_metal);

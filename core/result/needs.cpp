@@ -58,8 +58,8 @@ FieldSet of_sample(const Setup& setup) {
     return setup.own_reaction ? FieldSet::of(Field::molar_mass, Field::gas_per_mole) : FieldSet::of(Field::metal);
 }
 
-Needs metal_needs(const Setup& setup) {
-    Needs needs{of_sample(setup), {}};
+Needs metal_needs(const Setup& setup, FieldSet sample) {
+    Needs needs{sample, {}};
     if (setup.mass_from == MassFrom::weighed) {
         needs.fields.add(Field::mass_of_metal);
     } else {
@@ -80,11 +80,16 @@ Needs standard_needs(const Setup& setup) {
 
 /// What the metal is found out from: the gas by its volume, and the mass. Where the acid may be the scarcer one, its
 /// excess is known first: with metal left over, the gas does not tell of all of it.
-Needs by_volume_needs(const Setup& setup) {
-    Needs needs = metal_needs(setup);
+Needs by_volume_needs(const Setup& setup, FieldSet sample) {
+    Needs needs = metal_needs(setup, sample);
     needs.outputs.add(Output::amount_by_volume);
     if (setup.acid_limits) needs.outputs.add(Output::acid_excess);
     return needs;
+}
+
+/// A molar mass is found from the ratio alone: of an own reaction nothing else has to be known.
+Needs mass_found_needs(const Setup& setup) {
+    return by_volume_needs(setup, setup.own_reaction ? FieldSet::of(Field::gas_per_mole) : of_sample(setup));
 }
 
 Needs volume_at_standard_needs(const Setup& setup) {
@@ -129,7 +134,7 @@ bool is_asked(Output output, const Setup& setup) {
         case Output::molar_volume_bench:
         case Output::dry_gas_at_barometer:
         case Output::molar_volume_standard:
-        case Output::gas_constant: return setup.target != Target::gas_molar_mass;
+        case Output::gas_constant: return setup.target != Target::gas_molar_mass && !is_unknown(setup);
         case Output::percent_error: return is_compared(setup);
         case Output::water_vapour_pressure: return setup.vapour != VapourFrom::none;
         case Output::pressure_at_bench: return setup.pressure_kind != PressureKind::at_the_bench;
@@ -141,18 +146,23 @@ bool is_asked(Output output, const Setup& setup) {
         case Output::standard_compression_factor: return setup.real_gas;
         case Output::volume_at_standard:
         case Output::amount_by_volume: return setup.converted;
-        case Output::molar_mass_found:
-        case Output::purity_found: return setup.converted && of_one_substance(setup);
+        case Output::molar_mass_found: return setup.converted && of_one_substance(setup);
+        case Output::purity_found: return setup.converted && of_one_substance(setup) && !is_unknown(setup);
         case Output::equivalent_mass: return setup.converted && setup.gas == Gas::hydrogen && of_one_substance(setup);
         case Output::alloy_share: return setup.converted && setup.target == Target::alloy;
         case Output::gas_molar_mass: return setup.converted && setup.target == Target::gas_molar_mass;
         case Output::column_pressure: return has_column(setup);
-        case Output::amount_of_acid:
+        case Output::amount_of_acid: return setup.acid_per_sample > 0 && setup.target != Target::gas_molar_mass;
         case Output::acid_needed:
         case Output::acid_volume_needed:
-        case Output::acid_excess: return setup.acid_per_sample > 0 && setup.target != Target::gas_molar_mass;
+        case Output::acid_excess: return is_asked(Output::amount_of_acid, setup) && !is_unknown(setup);
         default: return true;
     }
+}
+
+bool is_unknown(const Setup& setup) {
+    const bool seeks_it = setup.target == Target::molar_mass || setup.target == Target::equivalent_mass;
+    return setup.own_reaction && seeks_it && !setup.present.has(Field::molar_mass);
 }
 
 FieldSet readings_asked_for(const Setup& setup) {
@@ -192,7 +202,7 @@ Needs needs_of(Output output, const Setup& setup) {
                                                 : scale_needs(setup, Field::start_reading);
         case Output::gas_volume: return volume_needs(setup);
         case Output::mass: return mass_needs(setup);
-        case Output::amount_of_metal: return metal_needs(setup);
+        case Output::amount_of_metal: return metal_needs(setup, of_sample(setup));
         case Output::amount_of_acid: return {FieldSet::of(Field::acid_volume, Field::acid_concentration), {}};
         case Output::acid_needed: return {FieldSet::of(Field::acid), OutputSet::of(Output::amount_of_metal)};
         case Output::acid_volume_needed:
@@ -220,10 +230,10 @@ Needs needs_of(Output output, const Setup& setup) {
         case Output::volume_at_standard: return volume_at_standard_needs(setup);
         case Output::amount_by_volume: return {{}, OutputSet::of(Output::volume_at_standard, Output::accepted_value)};
         case Output::molar_mass_found:
-        case Output::purity_found:
-        case Output::equivalent_mass: return by_volume_needs(setup);
+        case Output::equivalent_mass: return mass_found_needs(setup);
+        case Output::purity_found: return by_volume_needs(setup, of_sample(setup));
         case Output::alloy_share: {
-            Needs needs = by_volume_needs(setup);
+            Needs needs = by_volume_needs(setup, of_sample(setup));
             needs.fields.add(Field::second_metal);
             return needs;
         }

@@ -104,6 +104,12 @@ constexpr bool is_by_volume(Output output) {
     return output > Output::amount_by_volume && output <= Output::gas_molar_mass;
 }
 
+/// More gas makes it smaller: it is divided by the amount of gas, as the molar mass found. What raises a molar volume
+/// lowers it.
+constexpr bool falls_with_volume(Output output) {
+    return output == Output::molar_mass_found || output == Output::equivalent_mass || output == Output::gas_molar_mass;
+}
+
 /// A set of outputs, one bit each.
 class OutputSet {
 public:

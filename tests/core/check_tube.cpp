@@ -11,8 +11,26 @@ TEST_CASE("an end space left blank says what each missing mL costs") {
     const Sheet blank = record_a().without(Field::end_space);
     // 50 - 9.15 = 40.85 mL of gas are seen: 1/40.85.
     CHECK(number_in(found(blank, Field::end_space, "note.end_space_blank"), "share") == doctest::Approx(0.0244798));
+    // A molar mass is divided by the amount of gas.
+    const Sheet mass = blank.with({{Field::target, "molar_mass"}});
+    CHECK(number_in(found(mass, Field::end_space, "note.end_space_blank_high"), "share") == doctest::Approx(0.0244798));
     CHECK(!says(record_a(), "note.end_space_blank"));
     CHECK(!says(blank.with({{Field::number_at_closed_end, "zero"}}), "note.end_space_blank"));
+}
+
+TEST_CASE("an end space that is no number is waited for, and does not count as blank") {
+    for (const char* text : {"abc", "1e308", "2.3.5", "-"}) {
+        CAPTURE(text);
+        const Assessment run = record_a().with({{Field::end_space, text}}).assessed();
+        CHECK(run.state(Output::gas_volume).kind != OutputState::Kind::value);
+        CHECK(run.state(Output::gas_volume).waiting_for.has(Field::end_space));
+        CHECK_FALSE(run.has(Output::molar_volume_standard));
+        CHECK(!says(record_a().with({{Field::end_space, text}}), "note.end_space_blank"));
+    }
+    // So is a purity; the gas is there.
+    const Assessment impure = record_a().with({{Field::purity, "x"}, {Field::target, "molar_mass"}}).assessed();
+    CHECK(impure.has(Output::gas_volume));
+    CHECK(impure.state(Output::molar_mass_found).waiting_for.has(Field::purity));
 }
 
 TEST_CASE("against a start reading the end space drops out, and a blank one is not asked for") {

@@ -85,6 +85,42 @@ TEST_CASE("the equivalent mass sets half a mole of hydrogen free") {
     CHECK(same.by(whole).assessed().outcome[Output::equivalent_mass] == same.assessed().outcome[Output::equivalent_mass]);
 }
 
+TEST_CASE("of an unknown metal nothing is asked but what its atom gives") {
+    // 1 mmol of hydrogen, 24.78957 mL (1 bar, 25 °C), by 24.305 mg of a metal of which a mole gives a mole.
+    const Sheet unknown = syringe("24.78957").with({{Field::target, "molar_mass"},
+                                                   {Field::metal, "own"},
+                                                   {Field::gas, "hydrogen"},
+                                                   {Field::gas_per_mole, "1"},
+                                                   {Field::mass_of_metal, "0.024305"},
+                                                   {Field::acid, "hydrochloric"},
+                                                   {Field::acid_volume, "10"},
+                                                   {Field::acid_concentration, "3"},
+                                                   {Field::acid_per_mole, "2"}});
+    const Assessment run = unknown.assessed();
+    CHECK(grams_a_mole(run, Output::molar_mass_found) == doctest::Approx(24.305).epsilon(1e-6));
+    CHECK(grams_a_mole(run, Output::equivalent_mass) == doctest::Approx(12.1525).epsilon(1e-6));
+    CHECK(is_unknown(run.measured.setup));
+    CHECK_FALSE(readings_asked_for(run.measured.setup).has(Field::molar_mass));
+    for (const Output output : {Output::amount_of_metal, Output::amount_of_gas, Output::molar_volume_bench,
+                                Output::molar_volume_standard, Output::gas_constant, Output::acid_excess, Output::purity_found}) {
+        CHECK(run.state(output).kind == OutputState::Kind::not_asked);
+    }
+    // Whoever types a molar mass is shown what follows from it; what is sought does not move.
+    const Assessment typed = unknown.with({{Field::molar_mass, "24.3"}}).assessed();
+    CHECK_FALSE(is_unknown(typed.measured.setup));
+    CHECK(typed.has(Output::molar_volume_standard));
+    CHECK(typed.has(Output::acid_excess));
+    CHECK(typed.outcome[Output::molar_mass_found] == run.outcome[Output::molar_mass_found]);
+    // For the molar volume it is needed.
+    const Assessment volume = unknown.with({{Field::target, "molar_volume"}}).assessed();
+    CHECK(volume.state(Output::molar_volume_standard).waiting_for.has(Field::molar_mass));
+    // An atom of aluminium gives one and a half: 26.982/1.5 mg of it.
+    const Assessment three = unknown.with({{Field::gas_per_mole, "1.5"}, {Field::mass_of_metal, "0.017988"}}).assessed();
+    CHECK(grams_a_mole(three, Output::molar_mass_found) == doctest::Approx(26.982).epsilon(1e-6));
+    CHECK(unknown.with({{Field::gas_per_mole, ""}}).assessed().state(Output::molar_mass_found).waiting_for ==
+          FieldSet::of(Field::gas_per_mole));
+}
+
 TEST_CASE("only hydrogen has an equivalent mass, and a gas without a reaction has none") {
     const Sheet carbonate = syringe("100").with({{Field::metal, "calcium_carbonate"}, {Field::mass_of_metal, "0.4"}});
     CHECK(carbonate.assessed().state(Output::equivalent_mass).kind == OutputState::Kind::not_asked);

@@ -274,6 +274,25 @@ TEST_CASE("The result is spoken once typing has stopped, and only when it change
     CHECK(desk->document().pieces["status"].raw == before);
 }
 
+TEST_CASE("Of an unknown metal the molar mass is sought and not asked; what was typed stays in sight") {
+    OwnRun desk;
+    desk->type_record_a();
+    desk->press("bench.details.metal");
+    desk->choose("bench.target", "molar_mass");
+    desk->choose("bench.metal", "own");
+    desk->choose("bench.gas", "hydrogen");
+    CHECK(desk->find("bench.molar_mass") == nullptr);
+    CHECK(desk->find("bench.acid_volume") != nullptr);
+    desk->type("bench.gas_per_mole", "1");
+    // 0.0412 g of record A's metal, 0.0016929 mol of hydrogen by 22.711 L/mol: m/n = 24.34 (0.0412/0.0016929 by hand).
+    CHECK(desk->output("Molar mass found") == "24.34 g/mol");
+    desk->choose("bench.target", "molar_volume");
+    CHECK(desk->find("bench.molar_mass") != nullptr);
+    desk->type("bench.molar_mass", "24.3");
+    desk->choose("bench.target", "molar_mass");
+    CHECK(desk->find("bench.molar_mass") != nullptr);
+}
+
 TEST_CASE("An idle page draws no frame and sends no patch") {
     OwnRun desk;
     desk->type_record_a();

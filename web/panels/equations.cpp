@@ -183,11 +183,17 @@ private:
                           problem_words(app_, text_, found, loud), loud) +
               4;
         if (found.likely.empty()) return;
-        const std::string words = app_.say(Message{"equations.likely"}.text("likely", found.likely));
+        // As it would stand there, with what the letters stand beside: `MgCl2`, not `MgCl`.
+        std::string meant = text_;
+        meant.replace(found.likely_at, found.likely_length, found.likely);
+        const std::size_t before = meant.find_last_of(' ', found.likely_at);
+        const std::size_t begin = before == std::string::npos ? 0 : before + 1;
+        const std::size_t end = meant.find(' ', found.likely_at);
+        const std::string words =
+            app_.say(Message{"equations.likely"}.text("likely", meant.substr(begin, end == std::string::npos ? end : end - begin)));
         const Rect rect{margin_, y_, std::min(left_, std::ceil(ui_.text_width(words, Type{})) + 28), row_};
         if (ui_.button("equations.likely", rect, words, Ui::ButtonLook::framed)) {
-            std::string text = text_;
-            app_.put_equation(text.replace(found.likely_at, found.likely_length, found.likely), false);
+            app_.put_equation(meant, false);
         }
         y_ += row_ + 8;
     }

@@ -84,7 +84,10 @@ private:
     }
 
     void own_reaction() {
-        rows_.typed(Field::molar_mass);
+        // Of an unknown metal it is sought, not asked.
+        const Target target = run().readings.target;
+        const bool sought = target == Target::molar_mass || target == Target::equivalent_mass;
+        if (!sought || !app_.entry(Field::molar_mass).text.empty()) rows_.typed(Field::molar_mass);
         rows_.listed(Field::gas);
         rows_.typed(Field::gas_per_mole);
         rows_.typed(Field::acid_per_mole);
@@ -93,7 +96,9 @@ private:
     void acid() {
         const Setup& setup = run().measured.setup;
         if (setup.target == Target::gas_molar_mass) return;
-        if (setup.acid_per_sample <= 0) {
+        // How much acid an own reaction takes may not be known; what was typed stays in sight.
+        const bool in_use = !app_.entry(Field::acid_volume).text.empty() || !app_.entry(Field::acid_concentration).text.empty();
+        if (setup.acid_per_sample <= 0 && !(setup.own_reaction && in_use)) {
             // The liquid in a closed flask takes room, whatever it is.
             if (setup.apparatus == Apparatus::pressure_sensor) rows_.typed(Field::acid_volume);
             return;

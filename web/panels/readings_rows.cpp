@@ -213,7 +213,7 @@ void ReadingsRows::remarks(Field field) {
         y_ += draw_remark(ui_, {area_.x, y_, area_.w, 0}, remark_key(field, number++), app_.say(check.message),
                           check.weight != Check::Weight::note);
     }
-    const std::string hint = "hint." + std::string(name_of(field));
+    const std::string hint = key_for_run(app_, "hint." + std::string(name_of(field)));
     if (hints_ && says_more(field) && Language::knows(hint)) {
         y_ += ui_.text(key_of_control(field) + ".hint", {area_.x, y_ - 2, area_.w, 0}, app_.say(hint), small) + 6;
     }
