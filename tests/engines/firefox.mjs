@@ -93,7 +93,7 @@ export async function launchFirefox(settings) {
     const context = await used.browser.newContext({ viewport: size, deviceScaleFactor: ratio, hasTouch: touch, acceptDownloads: true, locale });
     // Firefox runs what comes before a page's scripts in the empty window too, where nothing may be stored.
     const addInitScript = context.addInitScript.bind(context);
-    context.addInitScript = (fn) => addInitScript({ content: `if (globalThis !== globalThis.top || location.href !== 'about:blank') (${fn})();` });
+    context.addInitScript = (fn) => addInitScript({ content: `if (globalThis !== globalThis.top || document.URL !== 'about:blank') (${fn})();` });
     // What Playwright does otherwise than in Chromium: long texts it types letter by letter; of files it is not told which page gave them.
     const newPage = context.newPage.bind(context);
     context.newPage = async () => {
