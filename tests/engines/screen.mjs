@@ -8,6 +8,15 @@ import { join } from 'node:path';
 export const onPath = (...names) =>
     names.flatMap((name) => process.env.PATH.split(':').map((folder) => join(folder, name))).find((file) => existsSync(file));
 
+/** Starts a program that does not outlive the test, however that ends. */
+export function begun(...how) {
+    const program = spawn(...how);
+    const end = () => program.kill();
+    process.once('exit', end);
+    program.once('exit', () => process.removeListener('exit', end));
+    return program;
+}
+
 /** Ends a program that was started here and waits until it is gone. */
 export async function ended(program) {
     if (program.exitCode !== null || program.signalCode !== null) return;
@@ -18,7 +27,7 @@ export async function ended(program) {
 
 /** A screen in memory; its number comes back on its third channel. */
 export async function screen({ width, height }) {
-    const program = spawn('Xvfb', ['-displayfd', '3', '-screen', '0', `${width}x${height}x24`, '-nolisten', 'tcp'],
+    const program = begun('Xvfb', ['-displayfd', '3', '-screen', '0', `${width}x${height}x24`, '-nolisten', 'tcp'],
         { stdio: ['ignore', 'ignore', 'ignore', 'pipe'] });
     const number = await new Promise((resolve, reject) => {
         program.stdio[3].once('data', (text) => resolve(String(text).trim()));

@@ -1,6 +1,5 @@
 // WebKitGTK's small browser for the tests of tests/browser: WebKitWebDriver for what a person does, the remote inspector for the rest,
 // and over both what the tests use of Playwright's pages (webkit_tab.mjs). A browser of its own for each page.
-import { spawn } from 'node:child_process';
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -8,7 +7,7 @@ import { setTimeout as pause } from 'node:timers/promises';
 import { Builder } from 'selenium-webdriver';
 import { miniBrowser } from './engines.mjs';
 import { inspectorAt } from './inspector.mjs';
-import { ended, freePort, screen, startedHere } from './screen.mjs';
+import { begun, ended, freePort, screen, startedHere } from './screen.mjs';
 import { catchChoosers, makeTab } from './webkit_tab.mjs';
 
 const room = { width: 1920, height: 1200 };
@@ -33,10 +32,10 @@ async function start({ ratio, webgl }) {
         ...process.env, DISPLAY: display, LIBGL_ALWAYS_SOFTWARE: '1', WEBKIT_DISABLE_SANDBOX_THIS_IS_DANGEROUS: '1', LANG: 'C.UTF-8', HOME: home,
         XDG_DATA_HOME: home, XDG_CACHE_HOME: home, XDG_CONFIG_HOME: home, GDK_SCALE: String(ratio),
     };
-    const browser = spawn(miniBrowser(), ['--automation', '--javascript-can-open-windows-automatically=true', ...(webgl ? [] : ['--enable-webgl=false'])],
+    const browser = begun(miniBrowser(), ['--automation', '--javascript-can-open-windows-automatically=true', ...(webgl ? [] : ['--enable-webgl=false'])],
         { stdio: 'ignore', env: { ...env, WEBKIT_INSPECTOR_SERVER: `127.0.0.1:${inspectorPort}` } });
     // The driver takes the browser that is there, which leaves room for the inspector.
-    const program = spawn('WebKitWebDriver', [`--port=${driverPort}`, '--host=127.0.0.1', `--target=127.0.0.1:${inspectorPort}`], { stdio: 'ignore', env });
+    const program = begun('WebKitWebDriver', [`--port=${driverPort}`, '--host=127.0.0.1', `--target=127.0.0.1:${inspectorPort}`], { stdio: 'ignore', env });
     async function close() {
         await Promise.all([ended(program), ended(browser)]);
         await closeScreen();
