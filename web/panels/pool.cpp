@@ -125,9 +125,23 @@ private:
         ui_.picture("pool.dots", at_dots, dots.picture);
         ui_.picture("pool.lines", at_lines, lines.picture);
         y_ = std::max(at_dots.y + dots.picture.height, at_lines.y + lines.picture.height) + 4;
-        // Its room is there before anything is pointed at, so that nothing jumps.
+        // Its room is there before anything is pointed at, so that nothing jumps: a row that moved away below the pointer
+        // would lose the press that gave it the focus.
         const std::string words = pointed == no_dot ? app_.say("pool.point_at") : told(point(pointed));
+        const float below = y_ + room_to_tell();
         paragraph("pool.pointed", words, soft, 8);
+        y_ = std::max(y_, below);
+    }
+
+    /// The height of the longest words about a dot: those of the longest name, with room for a few digits more.
+    float room_to_tell() const {
+        const std::size_t count = desk_.set.points.size() + desk_.set.left_out.size();
+        std::size_t longest = 0;
+        for (std::size_t i = 1; i < count; ++i) {
+            if (desk_.groups[point(i).group].name.size() > desk_.groups[point(longest).group].name.size()) longest = i;
+        }
+        const std::size_t lines = ui_.lines(told(point(longest)) + "0000000000", soft, text_width_).size();
+        return Ui::line_height(soft) * static_cast<float>(lines) + 8;
     }
 
     std::string told(const ClassPoint& of) const {
