@@ -22,9 +22,6 @@ constexpr char separator = '\t';
 void put(EquationsDesk::Texts& texts, const std::string& name, std::string text) {
     std::erase_if(texts, [&](const auto& row) { return row.first == name; });
     if (text.empty()) return;
-    for (char& c : text) {
-        if (static_cast<unsigned char>(c) < 0x20) c = ' ';
-    }
     texts.emplace_back(name, std::move(text));
 }
 
@@ -60,6 +57,7 @@ void App::keep_equations() {
     for (const auto& [name, text] : equations_.texts) {
         if (!line.empty()) line += separator;
         line += name + separator + text;
+        std::replace(line.end() - static_cast<std::ptrdiff_t>(text.size()), line.end(), separator, ' ');
     }
     if (line.size() <= most_kept) shelf_.set_setting(setting_name, line);
 }

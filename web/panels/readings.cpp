@@ -140,14 +140,15 @@ private:
     void after() {
         const Apparatus vessel = apparatus();
         if (vessel == Apparatus::displaced_water || vessel == Apparatus::pressure_sensor) {
-            group("after", {}, {});
+            group("after", {}, {}, another_run());
             if (vessel == Apparatus::displaced_water) return rows_.typed(Field::displaced_mass);
             rows_.typed(Field::barometer);
             return rows_.typed(Field::pressure_after);
         }
         const bool column = has_column(run().measured.setup);
         const bool start = there(Field::start_reading) || (column && there(Field::starting_bubble));
-        const bool open = group("after", {}, "bench.gas_at_start", another_run()) || start || !column;
+        // Without a column there are so few of them that all are always shown.
+        const bool open = group("after", {}, column ? "bench.gas_at_start" : "", another_run()) || start || !column;
         const bool level = !column || run().readings.liquid_stands == LiquidStands::level;
         if (open) {
             rows_.typed(Field::start_reading);
@@ -181,12 +182,6 @@ private:
         if (conventions.vapour == Conventions::Vapour::own_value) rows_.typed(Field::own_vapour_pressure);
         if (open || there(Field::water_activity)) rows_.typed(Field::water_activity);
         if (run().measured.setup.accepted_typed) rows_.typed(Field::accepted_value);
-        if (!run_added_ && another_run()) {
-            const float wide = width_of_add_run();
-            const float tall = ui_.touch() ? 44.0f : 24.0f;
-            add_run({area_.x + area_.w - wide, rows_.y(), wide, tall});
-            rows_.skip(tall);
-        }
     }
 
     const Assessment& run() const { return app_.assessment(); }
@@ -197,7 +192,6 @@ private:
     float width_of_add_run() const { return std::ceil(ui_.text_width(app_.say("runs.add"), link)) + 4; }
 
     void add_run(Rect place) {
-        run_added_ = true;
         const std::string words = app_.say("runs.add");
         if (ui_.button("runs.add", place, words, Ui::ButtonLook::link, false, {}, 14)) app_.add_run();
     }
@@ -230,23 +224,32 @@ private:
             ui_.text(key + ".remark", {area_.x + left, y + 2, area_.w - left, 18}, remark, small, Anchor::end);
         }
         bool open = app_.details_open(name);
+        float right = area_.x + area_.w + 16;
+        const float tall = ui_.touch() ? 36.0f : 24.0f;
+        const float top = y - (tall - 24) / 2 - 1;
         if (!more.empty()) {
             const std::string what = app_.say(more);
             // On a narrow page the underline alone says that it can be pressed.
             const bool says_change = more.starts_with("choice.") && area_.w > 380;
             const std::string press = says_change ? app_.say(Message{"bench.change"}.text("what", what)) : what;
             const float wide = std::ceil(ui_.text_width(press, link)) + 4;
-            const float tall = ui_.touch() ? 36.0f : 24.0f;
-            const Rect place{area_.x + area_.w - wide, y - (tall - 24) / 2 - 1, wide, tall};
+            const Rect place{area_.x + area_.w - wide, top, wide, tall};
             const std::string spoken = app_.say(Message{open ? "bench.less" : "bench.more"}.text("what", press));
             if (ui_.button("bench.details." + name, place, press, Ui::ButtonLook::link, false, spoken, 14)) {
                 app_.toggle_details(name);
                 open = !open;
             }
-            const float before = place.x - 16 - width_of_add_run();
-            if (with_add_run && before >= area_.x + left) add_run({before, place.y, width_of_add_run(), tall});
+            right = place.x;
         }
-        rows_.skip(ui_.touch() && !more.empty() ? 31.0f : 23.0f);
+        const float wide = width_of_add_run();
+        const bool beside = right - 16 - wide >= area_.x + left;
+        if (with_add_run && beside) add_run({right - 16 - wide, top, wide, tall});
+        rows_.skip(ui_.touch() && (with_add_run || !more.empty()) ? 31.0f : 23.0f);
+        // Where it has no room beside the heading it stands below, so that it has the same place for whoever hears the page.
+        if (with_add_run && !beside) {
+            add_run({area_.x + area_.w - wide, rows_.y(), wide, tall});
+            rows_.skip(tall + 4);
+        }
         return open;
     }
 
@@ -260,7 +263,6 @@ private:
     Ui& ui_;
     Rect area_;
     ReadingsRows rows_;
-    bool run_added_ = false;  ///< the button that adds a run has its place already
 };
 
 }  // namespace
