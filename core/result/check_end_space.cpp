@@ -7,8 +7,8 @@ namespace overwater {
 
 namespace {
 
-/// Each mL that was not counted makes the molar volume low by one mL's share of the gas, and high what is divided by it. Against a start reading on the
-/// same scale it drops out, but for the other pressure at the start.
+/// Each mL that was not counted makes the molar volume low by one mL's share of the gas, and high what is divided by it.
+/// Against a start reading on the same scale it drops out, but for the other pressure at the start.
 void blank(Remarks& remarks) {
     const Assessment& all = remarks.run();
     if (remarks.setup().present.has(Field::end_space) || !all.has(Output::gas_volume)) return;

@@ -58,8 +58,8 @@ FieldSet of_sample(const Setup& setup) {
     return setup.own_reaction ? FieldSet::of(Field::molar_mass, Field::gas_per_mole) : FieldSet::of(Field::metal);
 }
 
-Needs metal_needs(const Setup& setup, FieldSet sample) {
-    Needs needs{sample, {}};
+Needs metal_needs(const Setup& setup) {
+    Needs needs{of_sample(setup), {}};
     if (setup.mass_from == MassFrom::weighed) {
         needs.fields.add(Field::mass_of_metal);
     } else {
@@ -80,8 +80,8 @@ Needs standard_needs(const Setup& setup) {
 
 /// What the metal is found out from: the gas by its volume, and the mass. Where the acid may be the scarcer one, its
 /// excess is known first: with metal left over, the gas does not tell of all of it.
-Needs by_volume_needs(const Setup& setup, FieldSet sample) {
-    Needs needs = metal_needs(setup, sample);
+Needs by_volume_needs(const Setup& setup) {
+    Needs needs = metal_needs(setup);
     needs.outputs.add(Output::amount_by_volume);
     if (setup.acid_limits) needs.outputs.add(Output::acid_excess);
     return needs;
@@ -89,7 +89,9 @@ Needs by_volume_needs(const Setup& setup, FieldSet sample) {
 
 /// A molar mass is found from the ratio alone: of an own reaction nothing else has to be known.
 Needs mass_found_needs(const Setup& setup) {
-    return by_volume_needs(setup, setup.own_reaction ? FieldSet::of(Field::gas_per_mole) : of_sample(setup));
+    Needs needs = by_volume_needs(setup);
+    needs.fields.remove(Field::molar_mass);
+    return needs;
 }
 
 Needs volume_at_standard_needs(const Setup& setup) {
@@ -202,7 +204,7 @@ Needs needs_of(Output output, const Setup& setup) {
                                                 : scale_needs(setup, Field::start_reading);
         case Output::gas_volume: return volume_needs(setup);
         case Output::mass: return mass_needs(setup);
-        case Output::amount_of_metal: return metal_needs(setup, of_sample(setup));
+        case Output::amount_of_metal: return metal_needs(setup);
         case Output::amount_of_acid: return {FieldSet::of(Field::acid_volume, Field::acid_concentration), {}};
         case Output::acid_needed: return {FieldSet::of(Field::acid), OutputSet::of(Output::amount_of_metal)};
         case Output::acid_volume_needed:
@@ -231,9 +233,9 @@ Needs needs_of(Output output, const Setup& setup) {
         case Output::amount_by_volume: return {{}, OutputSet::of(Output::volume_at_standard, Output::accepted_value)};
         case Output::molar_mass_found:
         case Output::equivalent_mass: return mass_found_needs(setup);
-        case Output::purity_found: return by_volume_needs(setup, of_sample(setup));
+        case Output::purity_found: return by_volume_needs(setup);
         case Output::alloy_share: {
-            Needs needs = by_volume_needs(setup, of_sample(setup));
+            Needs needs = by_volume_needs(setup);
             needs.fields.add(Field::second_metal);
             return needs;
         }

@@ -116,7 +116,7 @@ void narrow(App& app, Ui& ui, float top) {
         const float tube = std::min(width, 360.0f);
         y += draw_tube_column(app, ui, {margin + (width - tube) / 2, y, tube, 0}, 440, false) + 18;
     } else {
-        y += draw_short_cautions(app, ui, {margin, y, width, 0}) + 18;
+        y += draw_short_cautions(app, ui, {margin, y, width, 0}, short_cautions(app.assessment().measured.setup)) + 18;
     }
     draw_results(app, ui, {margin, y, width, 0});
 }

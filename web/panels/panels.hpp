@@ -11,6 +11,7 @@
 namespace overwater {
 
 class App;
+struct Setup;
 
 /// What is left free at either side of a page.
 inline float page_margin(const Ui& ui) { return ui.width() < 600 ? 14.0f : 24.0f; }
@@ -41,7 +42,9 @@ float draw_withheld(App& app, Ui& ui, Rect area);
 /// The same as a page of its own; false, and nothing drawn, where they are not withheld.
 bool draw_withheld_page(App& app, Ui& ui, float top);
 /// The short cautions that stand with every amount.
-float draw_short_cautions(App& app, Ui& ui, Rect area);
+float draw_short_cautions(App& app, Ui& ui, Rect area, const char* which = "cautions.short");
+/// The key of the cautions for a run set up like this: a closed flask may burst, some gases do not burn.
+const char* short_cautions(const Setup& setup);
 
 void draw_working_page(App& app, Ui& ui, float top);
 /// The doubt of the result: budget, trials, verdict, and what to improve first.

@@ -85,9 +85,7 @@ private:
 
     void own_reaction() {
         // Of an unknown metal it is sought, not asked.
-        const Target target = run().readings.target;
-        const bool sought = target == Target::molar_mass || target == Target::equivalent_mass;
-        if (!sought || !app_.entry(Field::molar_mass).text.empty()) rows_.typed(Field::molar_mass);
+        if (!is_unknown(run().measured.setup) || there(Field::molar_mass)) rows_.typed(Field::molar_mass);
         rows_.listed(Field::gas);
         rows_.typed(Field::gas_per_mole);
         rows_.typed(Field::acid_per_mole);

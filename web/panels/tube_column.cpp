@@ -108,8 +108,14 @@ std::optional<Picture> bench_picture(App& app, float width, float height, const 
     return there ? std::optional(second_part::vessel_picture(*there, app, width, height, measure)) : std::nullopt;
 }
 
-float draw_short_cautions(App& app, Ui& ui, Rect area) {
-    return ui.text("cautions.short", area, app.say("cautions.short"), smallest);
+const char* short_cautions(const Setup& setup) {
+    if (setup.apparatus == Apparatus::pressure_sensor) return "cautions.short.pressure_sensor";
+    const bool inert = setup.gas == Gas::carbon_dioxide || setup.gas == Gas::nitrogen || setup.gas == Gas::helium;
+    return inert ? "cautions.short.other_gas" : "cautions.short";
+}
+
+float draw_short_cautions(App& app, Ui& ui, Rect area, const char* which) {
+    return ui.text("cautions.short", area, app.say(which), smallest);
 }
 
 float draw_closed_end_question(App& app, Ui& ui, Rect area) {
@@ -153,24 +159,13 @@ float draw_closed_end_question(App& app, Ui& ui, Rect area) {
     return y - area.y;
 }
 
-namespace {
-
-/// A closed flask may burst; of the gases these do not burn.
-const char* cautions_key(const Setup& setup) {
-    if (setup.apparatus == Apparatus::pressure_sensor) return "cautions.short.pressure_sensor";
-    const bool inert = setup.gas == Gas::carbon_dioxide || setup.gas == Gas::nitrogen || setup.gas == Gas::helium;
-    return inert ? "cautions.short.other_gas" : "cautions.short";
-}
-
-}  // namespace
-
 float draw_tube_column(App& app, Ui& ui, Rect area, float picture_height, bool with_hint) {
     float y = area.y;
     ui.open("bench.tube", Role::region, {area.x, area.y, area.w, 0}, app.say("bench.tube"));
     const Setup& setup = app.assessment().measured.setup;
     const bool question = has_column(setup) && setup.closed_end == ClosedEnd::unknown;
     // What stands below the tube: the hint for the reading at hand, and the cautions.
-    const std::string caution = app.say(cautions_key(setup));
+    const std::string caution = app.say(short_cautions(setup));
     const float cautions =
         Ui::line_height(smallest) * static_cast<float>(ui.lines(caution, smallest, area.w).size());
     const float hints = with_hint ? height_of_hints(app, ui, area.w) + 8 : 0;
@@ -190,7 +185,7 @@ float draw_tube_column(App& app, Ui& ui, Rect area, float picture_height, bool w
     if (with_hint) draw_hint(app, ui, {area.x, y, area.w, 0});
     y += hints;
     if (picture_height == 0) y = std::max(y, area.bottom() - cautions - 4);
-    y += ui.text("cautions.short", {area.x, y, area.w, 0}, caution, smallest);
+    y += draw_short_cautions(app, ui, {area.x, y, area.w, 0}, short_cautions(setup));
     ui.close();
     return y - area.y;
 }
