@@ -103,9 +103,10 @@ TEST_CASE("An instrument chosen counts, and for the tube its class limit too") {
     CHECK(begins(desk.spoken("tube_capacity"), "Doubt of Tube capacity: ± 0.1 mL"));
     // The same choice stands at the tube itself.
     desk.open("tube_capacity");
-    CHECK(desk->node("bench.scale_reading.instrument").value == "gas_tube_50");
+    CHECK(desk->node("bench.tube_capacity.instrument").value == "gas_tube_50");
     CHECK(desk->find("bench.tube_capacity.plus_minus") == nullptr);
-    desk->choose("bench.scale_reading.instrument", "");
+    desk->choose("bench.tube_capacity.instrument", "");
+    CHECK(desk.entry(Field::tube_capacity).instrument.empty());
     CHECK(desk.entry(Field::scale_reading).instrument.empty());
     CHECK(begins(desk.spoken("tube_capacity"), "Doubt of Tube capacity: class B"));
 }

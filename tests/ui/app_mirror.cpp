@@ -36,17 +36,17 @@ bool says_no_number(const Node& node) {
     return false;
 }
 
-/// Those of `before` that are still in `after`, in their order, must not have changed places.
-bool order_kept(const std::vector<std::string>& before, const std::vector<std::string>& after) {
+/// Those of `before` that are still in `after` must not have changed places; the first that has, or nothing.
+std::string moved(const std::vector<std::string>& before, const std::vector<std::string>& after) {
     std::size_t at = 0;
     for (const std::string& key : before) {
         const auto found = std::find(after.begin(), after.end(), key);
         if (found == after.end()) continue;
         const auto place = static_cast<std::size_t>(found - after.begin());
-        if (place < at) return false;
+        if (place < at) return key;
         at = place;
     }
-    return true;
+    return {};
 }
 
 /// Random events at the page, the same in every run.
@@ -231,6 +231,7 @@ TEST_CASE("1,000 random events: document and tree stay the same, focus and typed
         for (int step = 0; step < events_a_round && document.faults.empty(); ++step) {
             CAPTURE(step);
             const auto before = document.children;
+            const Apparatus vessel = desk.app().assessment().readings.apparatus;
             monkey.act(desk);
             const std::string focused = document.focused;
             desk.frame();
@@ -238,7 +239,8 @@ TEST_CASE("1,000 random events: document and tree stay the same, focus and typed
             CHECK_MESSAGE(document.faults.empty(), all_of(document.faults));
             for (const Node& node : desk.nodes()) CHECK_MESSAGE(!says_no_number(node), node.key);
             if (!focused.empty() && document.pieces.find(focused) == document.pieces.end()) desk.blur();
-            if (monkey.resized) continue;
+            // A closed flask has its two pressures together; elsewhere the one goes with the temperature.
+            if (monkey.resized || desk.app().assessment().readings.apparatus != vessel) continue;
             if (document.added.empty() && document.gone.empty()) {
                 CHECK_MESSAGE(document.ordered.empty(), all_of(document.ordered));
             }
@@ -246,7 +248,10 @@ TEST_CASE("1,000 random events: document and tree stay the same, focus and typed
                 const auto& parent = child.first;
                 const auto& keys = child.second;
                 const auto found = before.find(parent);
-                if (found != before.end()) CHECK_MESSAGE(order_kept(found->second, keys), parent);
+                if (found != before.end()) {
+                    const std::string key = moved(found->second, keys);
+                    CHECK_MESSAGE(key.empty(), (parent + ": " + key));
+                }
             }
         }
     }

@@ -290,6 +290,27 @@ TEST_CASE("a plan is still there after a reload") {
     CHECK(typed(again, "plan.bench.tube_capacity") == "50");
 }
 
+// Found by random events: making room for the second entry let go of the first.
+TEST_CASE("the balance of a plan weighs before and after too, however much else is planned") {
+    for (const std::size_t others : {0U, 1U, 2U, 3U, 4U, 5U, 6U, 7U, 8U}) {
+        new_world();
+        Desk desk;
+        to_plan(desk);
+        desk.press("plan.from_record");
+        static constexpr std::string_view texts[] = {"plan.bench.tube_capacity", "plan.bench.acid_volume", "plan.bench.acid_concentration",
+                                                     "plan.bench.temperature", "plan.bench.barometer", "plan.bench.purity",
+                                                     "plan.bench.end_space", "plan.bench.length_of_scale"};
+        for (std::size_t i = 0; i < others && i < std::size(texts); ++i) {
+            if (desk.find(texts[i]) != nullptr) desk.type(std::string(texts[i]), "5");
+        }
+        desk.choose("plan.bench.mass_of_metal.instrument", "balance_1mg");
+        const Entries& bench = desk.app().plan_desk().sheet.bench;
+        for (const Field field : {Field::mass_of_metal, Field::mass_before, Field::mass_after}) {
+            CHECK(bench.at(field).instrument == "balance_1mg");
+        }
+    }
+}
+
 TEST_CASE("a planned run begins at the bench in a record of its own, without the readings to take") {
     new_world();
     Desk desk;

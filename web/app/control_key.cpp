@@ -19,6 +19,10 @@ std::string key_of_control(Field field, ControlPart part, std::size_t repeat) {
     return key;
 }
 
+Field chooses_instrument(Field field) {
+    return field == Field::tube_capacity || field == Field::start_reading ? Field::scale_reading : field;
+}
+
 ControlField field_of_control(std::string_view key) {
     ControlField control;
     if (!key.starts_with(prefix)) return control;

@@ -35,6 +35,9 @@ struct ControlField {
     }
 };
 
+/// The reading with which the instrument of this one is kept: a tube has one scale.
+Field chooses_instrument(Field field);
+
 /// The reading a control's key belongs to. Radio buttons have their value behind the field's name.
 ControlField field_of_control(std::string_view key);
 

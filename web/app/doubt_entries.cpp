@@ -43,9 +43,7 @@ void App::close_doubt() {
 void App::show_doubt_of(const std::string& key) {
     const ControlField control = field_of_control(key);
     if (!control.is_doubt()) return;
-    const bool of_tube = control.part == ControlPart::instrument && control.field == Field::scale_reading &&
-                         (open_doubt_ == Field::tube_capacity || open_doubt_ == Field::start_reading);
-    if (!of_tube) open_doubt_ = control.field;
+    open_doubt_ = control.field;
 }
 
 bool App::doubt_changed(const std::string& key, const std::string& text) {
@@ -55,15 +53,16 @@ bool App::doubt_changed(const std::string& key, const std::string& text) {
     if (refused()) return true;
     before_change(key);
     Run& run = record_.runs[run_];
-    const bool shared = info(control.field).shared;
-    const bool had_own = !run.entries.at(control.field).blank();
+    const Field field = control.part == ControlPart::instrument ? chooses_instrument(control.field) : control.field;
+    const bool shared = info(field).shared;
+    const bool had_own = !run.entries.at(field).blank();
     const bool own = !shared || own_room_ || had_own;
     Entries& sheet = own ? run.entries : record_.shared;
-    Entry& entry = sheet.edit(control.field);
+    Entry& entry = sheet.edit(field);
     // An entry of the run's own hides the shared one, so it begins as a copy of it.
-    if (shared && own && !had_own) entry = record_.shared.at(control.field);
+    if (shared && own && !had_own) entry = record_.shared.at(field);
     put(entry, control, text);
-    sheet.tidy(control.field);
+    sheet.tidy(field);
     after_change(key);
     return true;
 }

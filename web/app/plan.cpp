@@ -109,7 +109,7 @@ bool App::plan_changed(const std::string& key, const std::string& text) {
             entry.instrument = text;
             // One balance weighs all.
             if (control.field == Field::mass_of_metal) {
-                bench.edit(Field::mass_before).instrument = bench.edit(Field::mass_after).instrument = text;
+                for (const Field same : {Field::mass_before, Field::mass_after}) bench.edit(same).instrument = text;
             }
         } else {
             entry.text = text;

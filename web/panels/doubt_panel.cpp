@@ -7,12 +7,12 @@
 #include "web/panels/doubt_row.hpp"
 #include "web/panels/doubt_words.hpp"
 #include "web/panels/panels.hpp"
+#include "web/panels/types.hpp"
 
 namespace overwater {
 
 namespace {
 
-constexpr Type small{Face::regular, 14, Ink::soft};
 
 /// The parts of a reading's doubt, one below the other.
 class DoubtPanel {
@@ -76,7 +76,8 @@ private:
                                : app_.say(Message{"reading_doubt.assumed"}.text("instrument", instrument_words(app_, *usual))));
         for (const Instrument& one : all) choice.options.emplace_back(one.key, instrument_words(app_, one));
         choice.chosen = instrument_by_key(at, app_.entry(at).instrument) != nullptr ? app_.entry(at).instrument : "";
-        const std::string key = key_of_control(at, ControlPart::instrument);
+        // Not the reading's own: what has the focus does not go from one panel to the other.
+        const std::string key = key_of_control(field_, ControlPart::instrument);
         // On a narrow page a long name is set smaller rather than cut.
         if (width_of(choice) > area_.w) choice.size = 13;
         ui_.select(key, labelled(key, "reading_doubt.instrument", width_of(choice)), choice);

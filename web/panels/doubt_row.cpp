@@ -3,13 +3,10 @@
 #include <algorithm>
 
 #include "web/app/app.hpp"
+#include "web/app/control_key.hpp"
 #include "web/panels/doubt_words.hpp"
 
 namespace overwater {
-
-Field chooses_instrument(Field field) {
-    return field == Field::tube_capacity || field == Field::start_reading ? Field::scale_reading : field;
-}
 
 const Instrument* assumed_for(const App& app, Field field) {
     const Readings& readings = app.assessment().readings;

@@ -19,8 +19,6 @@ struct ReadingDoubt {
 };
 ReadingDoubt reading_doubt(const App& app, Field field);
 
-/// The reading at which the instrument of this one is chosen: a tube has one scale.
-Field chooses_instrument(Field field);
 /// The instrument assumed for a reading, and the one that counts: chosen or assumed. Nothing where there is none.
 const Instrument* assumed_for(const App& app, Field field);
 const Instrument* instrument_of(const App& app, Field field);
