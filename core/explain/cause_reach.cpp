@@ -34,9 +34,9 @@ constexpr double end_space_largest = 6 * millilitre.factor;
 /// Less acid than twice what is needed: the last metal may not dissolve.
 constexpr double enough_acid = 2;
 
-class Run {
+class OneRun {
 public:
-    explicit Run(const Assessment& assessment)
+    explicit OneRun(const Assessment& assessment)
         : all_(assessment), in_(assessment.measured), setup_(assessment.measured.setup) {}
 
     bool has_result() const { return result_of(bench_of(all_)).has_value(); }
@@ -116,7 +116,7 @@ private:
 using Maybe = std::optional<Reach>;
 
 /// A volume of gas counted too much or too little.
-Reach volume(Cause cause, const Run& run) {
+Reach volume(Cause cause, const OneRun& run) {
     const CauseInfo& usual = info(cause);
     return {usual.raises, usual.lowers, usual.usual, usual.largest, run.gas(), no_limit * run.gas()};
 }
@@ -128,7 +128,7 @@ Reach with_limits(Cause cause, double raising, double lowering) {
 
 Maybe only_if(bool possible, const Reach& reach) { return possible ? Maybe(reach) : std::nullopt; }
 
-Maybe meniscus(const Run& run) {
+Maybe meniscus(const OneRun& run) {
     if (!run.inverted() || run.start_read() || run.ring_taken_off()) return std::nullopt;
     Reach reach = volume(Cause::meniscus, run);
     // Water wets the glass of every tube, so that the whole ring is usual.
@@ -136,7 +136,7 @@ Maybe meniscus(const Run& run) {
     return reach;
 }
 
-Maybe end_space(const Run& run) {
+Maybe end_space(const OneRun& run) {
     if (!run.inverted() || run.start_read()) return std::nullopt;
     Reach reach = volume(Cause::end_space_off, run);
     reach.most_raising = std::min(reach.most_raising, run.number(Input::end_space));
@@ -148,7 +148,7 @@ Maybe end_space(const Run& run) {
     return reach;
 }
 
-Maybe scale_misread(const Run& run) {
+Maybe scale_misread(const OneRun& run) {
     if (!run.has_scale()) return std::nullopt;
     Reach reach = volume(Cause::scale_misread, run);
     reach.most_raising = std::min(reach.most_raising, run.scale_above());
@@ -157,7 +157,7 @@ Maybe scale_misread(const Run& run) {
 }
 
 /// The liquid that was hot stood in a room: the colder that would have been, the less this is the reason.
-Maybe hot_liquid(const Run& run) {
+Maybe hot_liquid(const OneRun& run) {
     const double celsius = run.number(Input::temperature);
     if (!run.converted() || celsius <= coldest_room) return std::nullopt;
     Reach reach = with_limits(Cause::hot_liquid, 0, celsius);
@@ -166,7 +166,7 @@ Maybe hot_liquid(const Run& run) {
     return reach;
 }
 
-Maybe sea_level(const Run& run) {
+Maybe sea_level(const OneRun& run) {
     const double pressure = run.number(Input::barometer);
     if (!run.converted() || !run.in_room() || !run.read_at_bench() || pressure < report_low || pressure > report_high) {
         return std::nullopt;
@@ -181,7 +181,7 @@ Maybe sea_level(const Run& run) {
 }
 
 /// How far it is rounded is known: no other size is possible.
-Maybe molar_mass(const Run& run) {
+Maybe molar_mass(const OneRun& run) {
     const double added = run.molar_mass_added();
     if (!run.takes_molar_mass() || added == 0 || run.acid_sets_gas()) return std::nullopt;
     const double size = std::fabs(added);
@@ -189,7 +189,7 @@ Maybe molar_mass(const Run& run) {
 }
 
 /// What is usual for hydrogen, in proportion; the most soluble gas may go away altogether.
-Maybe dissolved(const Run& run) {
+Maybe dissolved(const OneRun& run) {
     Reach reach = with_limits(Cause::dissolved_gas, 0, 1);
     const double times = run.solubility();
     if (times == 0) return std::nullopt;
@@ -198,7 +198,7 @@ Maybe dissolved(const Run& run) {
     return reach;
 }
 
-Maybe reach_in(const Run& run, Cause cause) {
+Maybe reach_in(const OneRun& run, Cause cause) {
     const double celsius = run.number(Input::temperature);
     const double hottest = water_vapour_pressure_range.highest - celsius;
     const double pressure = run.number(Input::barometer);
@@ -247,7 +247,7 @@ Maybe reach_in(const Run& run, Cause cause) {
 }  // namespace
 
 std::optional<Reach> reach_of(const Assessment& assessment, Cause cause) {
-    const Run run(assessment);
+    const OneRun run(assessment);
     return run.has_result() ? reach_in(run, cause) : std::nullopt;
 }
 

@@ -28,9 +28,9 @@ Reading computed(double base, UnitId unit) {
     return reading;
 }
 
-class Planner {
+class AcidPlanner {
 public:
-    Planner(const Entries& run, const Entries& typed_sheet, const Conventions& by_nature, const PlanAsked& asked)
+    AcidPlanner(const Entries& run, const Entries& typed_sheet, const Conventions& by_nature, const PlanAsked& asked)
         : by_(by_nature), asked_(asked) {
         readings_ = read_all([&](Field field) -> const Entry& {
             const bool own = field == Field::acid_volume || field == Field::acid_concentration;
@@ -145,7 +145,7 @@ private:
 
 PlannedAcid plan_acid(const Entries& run, const Entries& typed_sheet, const Conventions& by_nature,
                       const PlanAsked& asked) {
-    return Planner(run, typed_sheet, by_nature, asked).plan();
+    return AcidPlanner(run, typed_sheet, by_nature, asked).plan();
 }
 
 }  // namespace overwater

@@ -8,7 +8,7 @@ namespace overwater {
 
 namespace {
 
-constexpr std::string_view format_name = "course";
+constexpr std::string_view course_format = "course";
 constexpr int course_version = 1;
 
 }  // namespace
@@ -32,7 +32,7 @@ CourseLoad course_from_json(std::string_view text) {
     if (refuse_text(text)) return load;
     const auto json = parsed(text);
     if (!json) return load;
-    const auto version = version_of(*json, format_name);
+    const auto version = version_of(*json, course_format);
     if (!version) return load;
     // What a newer course says beside this could change its results.
     if (*version > course_version) {
@@ -60,7 +60,7 @@ CourseLoad course_from_json(std::string_view text) {
 
 std::string course_to_json(const OwnCourse& course) {
     Json json = Json::object();
-    json["overwater"] = format_name;
+    json["overwater"] = course_format;
     json["version"] = course_version;
     json["name"] = course.name;
     json["conventions"] = conventions_json(course.conventions, course.kept);

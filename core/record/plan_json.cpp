@@ -8,7 +8,7 @@ namespace overwater {
 
 namespace {
 
-constexpr std::string_view format_name = "plan";
+constexpr std::string_view plan_format = "plan";
 constexpr int plan_version = 1;
 
 PlanLoad faulty(const Message& problem) {
@@ -23,7 +23,7 @@ PlanLoad plan_from_json(std::string_view text) {
     if (const auto problem = refuse_text(text)) return faulty(*problem);
     const auto json = parsed(text);
     if (!json) return faulty(Message{"plan.link.not_a_plan"});
-    const auto version = version_of(*json, format_name);
+    const auto version = version_of(*json, plan_format);
     if (!version) return faulty(Message{"plan.link.not_a_plan"});
     // What a newer plan says beside this could change its amounts.
     if (*version > plan_version) return faulty(Message{"plan.link.newer"});
@@ -51,7 +51,7 @@ PlanLoad plan_from_json(std::string_view text) {
 
 std::string plan_to_json(const PlanSheet& sheet) {
     Json json = Json::object();
-    json["overwater"] = format_name;
+    json["overwater"] = plan_format;
     json["version"] = plan_version;
     json["bench"] = entries_json(sheet.bench);
     Json& asked = json["asked"] = Json::object();

@@ -12,7 +12,7 @@ namespace overwater {
 
 namespace {
 
-constexpr std::string_view format_name = "record";
+constexpr std::string_view record_format = "record";
 
 void read_run(const Json& object, const JsonPlace& place, Complaints& complaints, Run& into) {
     JsonMembers members(object, place, complaints);
@@ -158,7 +158,7 @@ Record read_members(const Json& object, Complaints& complaints) {
 
 LoadResult read_record(Json json) {
     LoadResult result;
-    const auto version = version_of(json, format_name);
+    const auto version = version_of(json, record_format);
     if (!version) {
         result.problem = Message{"import.not_a_record"};
         return result;
@@ -178,7 +178,7 @@ LoadResult read_record(Json json) {
 
 Json record_json(const Record& record) {
     Json json = Json::object();
-    json["overwater"] = format_name;
+    json["overwater"] = record_format;
     json["version"] = record_version;
     json["id"] = record.id;
     json["name"] = record.name;

@@ -1,9 +1,7 @@
-// Chromium for the tests of tests/browser, a browser and a profile for each page.
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+// Chromium for the tests of tests/browser, each in a context of its own, with its own storage.
 import { chromium } from 'playwright-core';
 import { onPath } from './screen.mjs';
+import { sharedBrowsers } from './shared.mjs';
 
 // Headless, with WebGL in software; nothing that would use the network of its own accord.
 const flags = [
@@ -18,12 +16,16 @@ function browserPath() {
     return path;
 }
 
+const browsers = sharedBrowsers(async ({ webgl }) => {
+    const browser = await chromium.launch({ executablePath: browserPath(), headless: true, args: [...flags, ...(webgl ? [] : withoutWebgl)] });
+    return { browser, end: () => browser.close() };
+});
+
 /** A browser with these settings (see `open` in tests/browser/harness.mjs). */
 export async function launchChromium({ size, ratio, touch, scheme, forced, motion, locale, webgl }) {
-    const profile = mkdtempSync(join(tmpdir(), 'overwater-profile-'));
-    const context = await chromium.launchPersistentContext(profile, {
-        executablePath: browserPath(), headless: true, args: [...flags, ...(webgl ? [] : withoutWebgl)], viewport: size,
-        deviceScaleFactor: ratio, hasTouch: touch, isMobile: touch, colorScheme: scheme, acceptDownloads: true, locale,
+    const used = await browsers.taken({ webgl });
+    const context = await used.browser.newContext({
+        viewport: size, deviceScaleFactor: ratio, hasTouch: touch, isMobile: touch, colorScheme: scheme, acceptDownloads: true, locale,
         forcedColors: forced ? 'active' : 'none', reducedMotion: motion,
     });
     return {
@@ -36,7 +38,7 @@ export async function launchChromium({ size, ratio, touch, scheme, forced, motio
         },
         async close() {
             await context.close();
-            rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
+            await browsers.left(used);
         },
     };
 }

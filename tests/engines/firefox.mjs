@@ -1,6 +1,5 @@
 // Debian's Firefox for the tests of tests/browser. Playwright drives it over WebDriver BiDi, Firefox's own protocol, so that the tests
-// have the page API that they have in Chromium. One browser serves tests that want the same settings, each in a container of its own
-// with its own storage: to start it takes longest.
+// have the page API that they have in Chromium. Each has a container of its own, with its own storage.
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -8,6 +7,7 @@ import { setTimeout as pause } from 'node:timers/promises';
 import { firefox } from 'playwright-core';
 import { nextDownload } from './downloads.mjs';
 import { onPath, screen, startedHere } from './screen.mjs';
+import { sharedBrowsers } from './shared.mjs';
 import { insert, replace } from './typing.mjs';
 
 const quiet = {
@@ -35,9 +35,6 @@ function program(folder) {
     return file;
 }
 
-/** The browser that runs, its preferences, and how many pages use it. */
-let running;
-
 async function begin(firefoxUserPrefs) {
     const folder = mkdtempSync(join(tmpdir(), 'overwater-firefox-'));
     const downloads = join(folder, 'downloads');
@@ -59,36 +56,14 @@ async function begin(firefoxUserPrefs) {
     }
 }
 
-/** A browser with these preferences; the one that runs, if nobody else has begun since. */
-async function taken(wanted) {
-    const key = JSON.stringify(wanted);
-    if (running?.key !== key || running.hurt) {
-        const before = running;
-        if (before && before.users === 0) clearTimeout(before.timer), await before.end();
-        running = { key, users: 0, ...await begin(wanted) };
-    }
-    clearTimeout(running.timer);
-    ++running.users;
-    return running;
-}
-
-/** The last who leaves turns off the light, unless somebody comes soon. */
-function left(used) {
-    if (--used.users > 0) return undefined;
-    if (used !== running) return used.end();
-    used.timer = setTimeout(() => {
-        running = undefined;
-        used.end();
-    }, 500);
-    return undefined;
-}
+const browsers = sharedBrowsers(begin);
 
 // For a picture Playwright adds an empty sheet for a moment, which the page's policy refuses.
 const emptySheet = 'sha256-YjaKGiklmzC6wjXA513HAMmzus8VE61XCOT+SmwNZWA=';
 
 /** A browser with these settings (see `open` in tests/browser/harness.mjs). */
 export async function launchFirefox(settings) {
-    const used = await taken(preferences(settings));
+    const used = await browsers.taken(preferences(settings));
     const { size, ratio, touch, locale } = settings;
     const context = await used.browser.newContext({ viewport: size, deviceScaleFactor: ratio, hasTouch: touch, acceptDownloads: true, locale });
     // Firefox runs what comes before a page's scripts in the empty window too, where nothing may be stored.
@@ -120,7 +95,7 @@ export async function launchFirefox(settings) {
         },
         async close() {
             await context.close();
-            await left(used);
+            await browsers.left(used);
         },
     };
 }

@@ -71,7 +71,10 @@ function(overwater_standard_headers target)
     endif()
 endfunction()
 
-set(overwater_warnings -Wall -Wextra -Wpedantic -Wshadow -Wconversion -Werror)
+set(overwater_warnings -Wall -Wextra -Wpedantic -Wconversion -Werror)
+if(NOT OVERWATER_TOGETHER)
+    list(APPEND overwater_warnings -Wshadow)
+endif()
 
 function(overwater_own_code target)
     target_compile_options(${target} PRIVATE ${overwater_warnings} -fno-exceptions)

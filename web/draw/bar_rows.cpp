@@ -11,7 +11,6 @@ namespace overwater {
 namespace {
 
 constexpr float line_height = 1.35f;
-constexpr float smallest_text = 9;
 
 }  // namespace
 

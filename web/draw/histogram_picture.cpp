@@ -11,8 +11,6 @@ namespace overwater {
 
 namespace {
 
-constexpr float smallest_text = 9;
-
 /// A number of the axis and where it stands.
 struct Tick {
     float x;

@@ -9,6 +9,9 @@
 
 namespace overwater {
 
+/// Words in a picture are set no smaller than this.
+inline constexpr float smallest_text = 9;
+
 struct Point {
     float x = 0;
     float y = 0;

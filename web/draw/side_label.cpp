@@ -9,7 +9,6 @@ namespace overwater {
 namespace {
 
 constexpr float line_height = 1.3f;
-constexpr float smallest_text = 9;
 constexpr float edge = 4;
 
 float line_of(const std::string& words, float size) { return words.empty() ? 0 : size * line_height; }

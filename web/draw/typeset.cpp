@@ -29,7 +29,6 @@ constexpr float operation_space = 0.26f;
 constexpr float tight_space = 0.06f;
 constexpr float unit_space = 0.2f;  ///< as wide as the font's own space
 constexpr float factor_space = 0.12f;
-constexpr float smallest_text = 9;
 
 /// A part of the formula, drawn around the left end of its baseline.
 struct Box {

@@ -15,7 +15,6 @@ namespace overwater {
 
 namespace {
 
-constexpr float smallest_text = 9;
 constexpr float edge = 4;
 /// Inks as tables of pieces have them.
 constexpr std::int16_t in(Ink ink) { return static_cast<std::int16_t>(ink); }

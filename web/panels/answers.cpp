@@ -6,13 +6,13 @@
 #include "web/app/app.hpp"
 #include "web/panels/answer_words.hpp"
 #include "web/panels/page_column.hpp"
+#include "web/panels/types.hpp"
 #include "web/panels/wording.hpp"
 
 namespace overwater {
 
 namespace {
 
-constexpr Type soft{Face::regular, 15, Ink::soft};
 constexpr float formula_size = 16;
 constexpr float smallest_formula = 10;
 

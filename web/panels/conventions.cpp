@@ -4,13 +4,13 @@
 #include "core/record/convention_choices.hpp"
 #include "web/app/app.hpp"
 #include "web/panels/panels.hpp"
+#include "web/panels/types.hpp"
 #include "web/panels/wording.hpp"
 
 namespace overwater {
 
 namespace {
 
-constexpr Type soft{Face::regular, 14, Ink::soft};
 
 /// Every choice of the conventions with what it makes of this record's result.
 class ConventionsPage {
@@ -23,7 +23,7 @@ public:
         ui_.open("conventions", Role::region, {margin_, y_, width_, 0}, app_.say("page.conventions"));
         y_ += ui_.heading("conventions.heading", 2, {margin_, y_, width_, 0}, app_.say("page.conventions"),
                           {Face::semibold, 22, Ink::text});
-        y_ += ui_.text("conventions.about", {margin_, y_ + 2, width_, 0}, app_.say("conventions.about"), soft) + 14;
+        y_ += ui_.text("conventions.about", {margin_, y_ + 2, width_, 0}, app_.say("conventions.about"), small) + 14;
         y_ = draw_courses(app_, ui_, y_);
         for (const ConventionChoice& choice : convention_choices(app_.record().conventions)) section(choice);
         pressure_unit();
@@ -39,7 +39,7 @@ private:
         y_ += ui_.text(key + ".label", {margin_, y_, width_, 0}, app_.say(key), {Face::semibold, 16, Ink::text}) + 1;
         const std::string about = key + ".about";
         if (Language::knows(about)) {
-            y_ += ui_.text(about, {margin_, y_, width_, 0}, app_.say(about), soft) + 3;
+            y_ += ui_.text(about, {margin_, y_, width_, 0}, app_.say(about), small) + 3;
         }
     }
 
@@ -58,12 +58,12 @@ private:
         const auto rows = static_cast<float>(ui_.lines(words, Type{}, wide - 23).size());
         const float tall = row_ + (rows - 1) * Ui::line_height(Type{});
         ui_.radio(key, {margin_, y_, wide, tall}, words, std::string(value), on);
-        const float effect_width = ui_.text_width(effect, soft);
+        const float effect_width = ui_.text_width(effect, small);
         const bool beside = wide + 24 + effect_width <= width_;
         if (!effect.empty()) {
             const float top = beside ? y_ + (row_ - 19) / 2 : y_ + tall - 4;
             const float left = beside ? margin_ + std::max(wide + 24, std::min(330.0f, width_ - effect_width)) : margin_ + 26;
-            const float height = ui_.text(key + ".effect", {left, top, margin_ + width_ - left, 0}, effect, soft);
+            const float height = ui_.text(key + ".effect", {left, top, margin_ + width_ - left, 0}, effect, small);
             if (!beside) y_ += height - 1;
         }
         y_ += tall;

@@ -7,12 +7,12 @@
 #include "core/result/course.hpp"
 #include "web/app/app.hpp"
 #include "web/panels/page_column.hpp"
+#include "web/panels/types.hpp"
 
 namespace overwater {
 
 namespace {
 
-constexpr Type soft{Face::regular, 14, Ink::soft};
 
 /// A course by what it is: "0 °C, 1 atm, vapour subtracted, mmHg, mL, Mg 24.305", the number with its own decimal sign.
 std::string course_words(const App& app, const Conventions& by) {
@@ -53,7 +53,7 @@ private:
                   app_.say(Message{"conventions.course.differs"}
                                .text("course", course)
                                .text("conventions", app_.language().list(words))),
-                  soft, 6);
+                  small, 6);
     }
 
     void offer() {

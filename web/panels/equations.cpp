@@ -20,7 +20,7 @@ namespace overwater {
 
 namespace {
 
-constexpr float wide = 1000;  ///< room for what is typed, and beside it what it comes to
+constexpr float room_for_two = 1000;  ///< room for what is typed, and beside it what it comes to
 constexpr float gap = 48;
 constexpr float set_size = 30;
 constexpr float narrow_set_size = 24;
@@ -53,7 +53,7 @@ public:
         : PageColumn(app, ui, top, 1340, 1340),
           text_(app.equations_desk().at("text")),
           typed_(read_typed(text_)),
-          left_(width_ >= wide ? std::floor((width_ - gap) / 2) : width_) {
+          left_(width_ >= room_for_two ? std::floor((width_ - gap) / 2) : width_) {
         if (typed_.kind == TypedChemistry::Kind::formula) mass_ = molar_mass(typed_.formula);
     }
 

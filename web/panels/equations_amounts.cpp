@@ -14,12 +14,12 @@
 #include "web/panels/equations_words.hpp"
 #include "web/panels/remark.hpp"
 #include "web/panels/ruled_table.hpp"
+#include "web/panels/types.hpp"
 
 namespace overwater {
 
 namespace {
 
-constexpr Type soft{Face::regular, 14, Ink::soft};
 constexpr Type said{Face::semibold, 16, Ink::text};
 constexpr UnitId units[] = {UnitId::gram, UnitId::milligram, UnitId::mole, UnitId::millimole};
 constexpr float field_width = 84;
@@ -52,7 +52,7 @@ public:
               2;
         read();
         if (!extent_) {
-            y_ += ui_.text("equations.amounts_hint", {area_.x, y_, area_.w, 0}, app_.say("equations.amounts_hint"), soft) + 4;
+            y_ += ui_.text("equations.amounts_hint", {area_.x, y_, area_.w, 0}, app_.say("equations.amounts_hint"), small) + 4;
         }
         for (const std::string& name : names_) label_ = std::max(label_, ui_.text_width(name, Type{}));
         label_ = std::min(std::max(std::ceil(label_) + 16, 92.0f), area_.w - field_width - unit_width - 8);

@@ -5,12 +5,12 @@
 #include "web/app/app.hpp"
 #include "web/panels/equations_words.hpp"
 #include "web/panels/ruled_table.hpp"
+#include "web/panels/types.hpp"
 
 namespace overwater {
 
 namespace {
 
-constexpr Type soft{Face::regular, 14, Ink::soft};
 constexpr Type large{Face::semibold, 24, Ink::text};
 
 }  // namespace
@@ -22,7 +22,7 @@ float draw_formula_mass(App& app, Ui& ui, const Rect& area, const ChemicalFormul
     float y = area.y;
     const std::string words =
         mass_words(app, value, from_base(mass.plus_minus.si(), UnitId::gram_per_mole), mass.decimals);
-    ui.text("equations.mass.name", {area.x, y, area.w, 0}, name, soft);
+    ui.text("equations.mass.name", {area.x, y, area.w, 0}, name, small);
     ui.output("equations.mass", {area.x, y + 19, area.w, 34}, app.language().with_unit(words, UnitId::gram_per_mole), name,
               large);
     y += 56;
@@ -49,7 +49,7 @@ float draw_formula_mass(App& app, Ui& ui, const Rect& area, const ChemicalFormul
                                             UnitId::percent)});
     }
     y += draw_ruled_table(ui, "equations.elements", {area.x, y, area.w, 0}, name, rows) + 6;
-    y += ui.text("equations.bounds", {area.x, y, area.w, 0}, app.say("equations.bounds"), soft);
+    y += ui.text("equations.bounds", {area.x, y, area.w, 0}, app.say("equations.bounds"), small);
     return y - area.y;
 }
 

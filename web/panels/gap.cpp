@@ -9,13 +9,12 @@
 #include "web/draw/doubt_pictures.hpp"
 #include "web/panels/gap_words.hpp"
 #include "web/panels/panels.hpp"
+#include "web/panels/types.hpp"
 
 namespace overwater {
 
 namespace {
 
-constexpr Type heading_type{Face::semibold, 20, Ink::text};
-constexpr Type small{Face::regular, 14, Ink::soft};
 constexpr Type name_type{Face::semibold, 16, Ink::text};
 
 class GapPage {

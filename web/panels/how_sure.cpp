@@ -9,13 +9,13 @@
 #include "web/panels/doubt_words.hpp"
 #include "web/panels/how_sure_tables.hpp"
 #include "web/panels/panels.hpp"
+#include "web/panels/types.hpp"
 #include "web/panels/wording.hpp"
 
 namespace overwater {
 
 namespace {
 
-constexpr Type heading_type{Face::semibold, 20, Ink::text};
 constexpr Type about_type{Face::regular, 14, Ink::soft};
 
 /// What one may want to be sure of.

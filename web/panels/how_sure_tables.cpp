@@ -7,13 +7,13 @@
 #include "web/draw/doubt_pictures.hpp"
 #include "web/panels/doubt_words.hpp"
 #include "web/panels/table.hpp"
+#include "web/panels/types.hpp"
 
 namespace overwater {
 
 namespace {
 
 constexpr Type name_type{};
-constexpr Type small{Face::regular, 14, Ink::soft};
 constexpr Type number_type{Face::semibold, 16, Ink::text};
 /// What is less than a thousandth changes nothing that is shown.
 constexpr double least_share = 0.0005;

@@ -7,12 +7,12 @@
 #include "web/app/record_title.hpp"
 #include "web/panels/marking_rows.hpp"
 #include "web/panels/page_column.hpp"
+#include "web/panels/types.hpp"
 
 namespace overwater {
 
 namespace {
 
-constexpr Type soft{Face::regular, 15, Ink::soft};
 constexpr int text_lines = 6;
 constexpr int fewer_lines = 3;  ///< once there are sheets, which are what is looked at then
 

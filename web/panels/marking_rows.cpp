@@ -8,12 +8,12 @@
 #include "web/panels/answer_words.hpp"
 #include "web/panels/marking_words.hpp"
 #include "web/panels/page_column.hpp"
+#include "web/panels/types.hpp"
 
 namespace overwater {
 
 namespace {
 
-constexpr Type soft{Face::regular, 15, Ink::soft};
 constexpr float mark_width = 18;
 constexpr float mark_height = 20;
 constexpr std::size_t all_drawn = 60;  ///< so many are all there, in view or not

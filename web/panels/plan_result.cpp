@@ -10,12 +10,12 @@
 #include "web/panels/plan_words.hpp"
 #include "web/panels/remark.hpp"
 #include "web/panels/table.hpp"
+#include "web/panels/types.hpp"
 
 namespace overwater {
 
 namespace {
 
-constexpr Type small{Face::regular, 14, Ink::soft};
 constexpr Type large{Face::semibold, 24, Ink::text};
 
 /// What the outputs are called where one of them has no amount.

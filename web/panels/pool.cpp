@@ -8,12 +8,12 @@
 #include "web/panels/pool_rows.hpp"
 #include "web/panels/pool_words.hpp"
 #include "web/panels/table.hpp"
+#include "web/panels/types.hpp"
 
 namespace overwater {
 
 namespace {
 
-constexpr Type soft{Face::regular, 15, Ink::soft};
 constexpr Type warning{Face::regular, 15, Ink::warning};
 constexpr std::size_t no_dot = ~std::size_t{0};
 

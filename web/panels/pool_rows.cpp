@@ -6,12 +6,12 @@
 #include "web/app/app.hpp"
 #include "web/panels/page_column.hpp"
 #include "web/panels/pool_words.hpp"
+#include "web/panels/types.hpp"
 
 namespace overwater {
 
 namespace {
 
-constexpr Type soft{Face::regular, 15, Ink::soft};
 constexpr std::size_t all_drawn = 60;  ///< so many are all there, in view or not
 constexpr float rows_around = 10;
 constexpr float field_width = 96;

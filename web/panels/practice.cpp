@@ -8,13 +8,13 @@
 #include "web/panels/page_column.hpp"
 #include "web/panels/practice_words.hpp"
 #include "web/panels/table.hpp"
+#include "web/panels/types.hpp"
 #include "web/panels/wording.hpp"
 
 namespace overwater {
 
 namespace {
 
-constexpr Type soft{Face::regular, 15, Ink::soft};
 constexpr Type heading{Face::semibold, 18, Ink::text};
 
 class PracticePage : private PageColumn {

@@ -5,12 +5,12 @@
 
 #include "web/app/app.hpp"
 #include "web/panels/page_column.hpp"
+#include "web/panels/types.hpp"
 
 namespace overwater {
 
 namespace {
 
-constexpr Type soft{Face::regular, 15, Ink::soft};
 
 class CodesPage : private PageColumn {
 public:

@@ -4,12 +4,12 @@
 #include "web/panels/panels.hpp"
 #include "web/panels/page_column.hpp"
 #include "web/panels/readings_rows.hpp"
+#include "web/panels/types.hpp"
 
 namespace overwater {
 
 namespace {
 
-constexpr Type small{Face::regular, 14, Ink::soft};
 constexpr Type link{Face::regular, 14, Ink::copper};
 
 class ReadingsColumn {

@@ -8,13 +8,13 @@
 #include "web/panels/doubt_row.hpp"
 #include "web/panels/panels.hpp"
 #include "web/panels/remark.hpp"
+#include "web/panels/types.hpp"
 #include "web/panels/wording.hpp"
 
 namespace overwater {
 
 namespace {
 
-constexpr Type small{Face::regular, 14, Ink::soft};
 constexpr float below_label = 24;  ///< height of a doubt that stands below its reading's name
 
 /// Where every hint stands below its row, only those are shown that a first run cannot do without.

@@ -8,12 +8,12 @@
 #include "web/panels/lab_sheet.hpp"
 #include "web/panels/language_choice.hpp"
 #include "web/panels/page_column.hpp"
+#include "web/panels/types.hpp"
 
 namespace overwater {
 
 namespace {
 
-constexpr Type soft{Face::regular, 15, Ink::soft};
 
 class RecordsPage : private PageColumn {
 public:

@@ -6,13 +6,13 @@
 #include "web/app/app.hpp"
 #include "web/app/record_title.hpp"
 #include "web/panels/panels.hpp"
+#include "web/panels/types.hpp"
 
 namespace overwater {
 
 namespace {
 
 constexpr float wide_list = 760;
-constexpr Type soft{Face::regular, 15, Ink::soft};
 
 struct Entry {
     std::string id;

@@ -14,7 +14,7 @@ namespace overwater {
 
 namespace {
 
-constexpr Type soft{Face::regular, 16, Ink::soft};
+constexpr Type calm{Face::regular, 16, Ink::soft};
 constexpr Type card_state{Face::regular, 15, Ink::soft};
 
 class Results {
@@ -40,13 +40,13 @@ private:
     void headline() {
         const std::string name = output_name(app_, wanted_);
         const std::string conditions = conditions_words(app_);
-        const float room = area_.w - ui_.text_width(name, soft) - 20;
-        y_ += ui_.heading("results.heading", 2, {area_.x, y_, area_.w, 0}, name, soft);
-        const bool beside = ui_.text_width(conditions, soft) <= room;
-        const float top = beside ? y_ - Ui::line_height(soft) : y_;
+        const float room = area_.w - ui_.text_width(name, calm) - 20;
+        y_ += ui_.heading("results.heading", 2, {area_.x, y_, area_.w, 0}, name, calm);
+        const bool beside = ui_.text_width(conditions, calm) <= room;
+        const float top = beside ? y_ - Ui::line_height(calm) : y_;
         const float tall = ui_.touch() ? 44.0f : 24.0f;
-        const float press_width = ui_.text_width(conditions, soft) + 4;
-        const Rect press{beside ? area_.x + area_.w - press_width : area_.x, top - (beside ? (tall - Ui::line_height(soft)) / 2 : 0), press_width, tall};
+        const float press_width = ui_.text_width(conditions, calm) + 4;
+        const Rect press{beside ? area_.x + area_.w - press_width : area_.x, top - (beside ? (tall - Ui::line_height(calm)) / 2 : 0), press_width, tall};
         if (ui_.button("results.conditions", press, conditions, Ui::ButtonLook::link, false,
                        app_.say(Message{"results.change_conditions"}.text("conditions", conditions)))) {
             app_.go(PageName::conventions);
@@ -231,7 +231,7 @@ private:
     }
 
     float card_height(Output output, const Foot& below, float width) const {
-        const float head = 9 + text_height(card_name(output), soft, width - 32) + 1;
+        const float head = 9 + text_height(card_name(output), calm, width - 32) + 1;
         float tall = head + body_height(output, width) + 8;
         if (!below.words.empty()) tall += below.gap + text_height(below.words, below.type, width - 32) - 4;
         return std::max(104.0f, tall);
@@ -243,7 +243,7 @@ private:
         ui_.frame(rect, Ink::line, 1, 7);
         const std::string name = card_name(output);
         const float head = ui_.text("card." + std::string(name_of(output)) + ".name",
-                                    {rect.x + 16, rect.y + 9, rect.w - 32, 0}, name, soft);
+                                    {rect.x + 16, rect.y + 9, rect.w - 32, 0}, name, calm);
         const Rect body{rect.x + 16, rect.y + 10 + head, rect.w - 32, body_height(output, rect.w)};
         if (!app_.reveals()) return body.bottom();
         const std::string words = app_.shown(output);

@@ -7,13 +7,13 @@
 #include "web/draw/tube.hpp"
 #include "web/panels/panels.hpp"
 #include "web/panels/second_part.hpp"
+#include "web/panels/types.hpp"
 #include "web/panels/wording.hpp"
 
 namespace overwater {
 
 namespace {
 
-constexpr Type small{Face::regular, 14, Ink::soft};
 constexpr Type smallest{Face::regular, 13, Ink::soft};
 
 std::string hint_key(const App& app, Field field) {
