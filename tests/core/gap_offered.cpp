@@ -146,6 +146,13 @@ TEST_CASE("a run is offered what it can have") {
     const auto open = reach_of(run.without(Field::end_space).assessed(), Cause::end_space_off);
     CHECK_FALSE(open->raises);
     CHECK(open->lowers);
+    // Taken as none: it cannot be less than that.
+    const auto none = reach_of(run.with({{Field::end_space, "0"}}).assessed(), Cause::end_space_off);
+    CHECK_FALSE(none->raises);
+    CHECK(none->lowers);
+    const auto measured = reach_of(run.with({{Field::end_space, "2.0"}}).assessed(), Cause::end_space_off);
+    CHECK(measured->raises);
+    CHECK(measured->lowers);
 
     CHECK(may_have(run, Cause::levels_not_equal));
     CHECK_FALSE(may_have(run, Cause::level_misread));

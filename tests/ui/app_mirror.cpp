@@ -132,6 +132,8 @@ private:
         const std::string key = control->key;
         std::string value = control->value;
         if (control->role == Role::select) {
+            CHECK_MESSAGE(!control->options.empty(), key);
+            if (control->options.empty()) return;
             value = control->options[pick(control->options.size())].first;
             desk.document().type(key, value);
         }
