@@ -1,16 +1,23 @@
 // WebKitGTK's small browser for the tests of tests/browser: WebKitWebDriver for what a person does, the remote inspector for the rest,
 // and over both what the tests use of Playwright's pages (webkit_tab.mjs). A browser of its own for each page.
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import { Builder } from 'selenium-webdriver';
-import { miniBrowser } from './engines.mjs';
 import { inspectorAt } from './inspector.mjs';
 import { begun, ended, freePort, screen, startedHere } from './screen.mjs';
 import { catchChoosers, makeTab } from './webkit_tab.mjs';
 
 const room = { width: 1920, height: 1200 };
+
+/** Debian keeps the small browser of WebKitGTK beside the library. */
+function miniBrowser() {
+    if (process.env.OVERWATER_MINIBROWSER) return process.env.OVERWATER_MINIBROWSER;
+    const folders = readdirSync('/usr/lib').filter((name) => name.includes('-linux-')).flatMap((name) =>
+        readdirSync(join('/usr/lib', name)).filter((one) => one.startsWith('webkit2gtk-')).map((one) => join('/usr/lib', name, one)));
+    return folders.map((folder) => join(folder, 'MiniBrowser')).find(existsSync);
+}
 
 /** Hands calls of `globalThis[name]` out as messages of the console. Runs in the page. */
 const bind = (name) => {
