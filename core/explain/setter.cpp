@@ -67,7 +67,7 @@ Formula Setter::letters(std::int32_t index) const {
     const TraceNode& node = trace_[index];
     switch (node.kind) {
         case NodeKind::input: return symbol_of(node.input, readings_);
-        case NodeKind::constant: return symbol_of(node.constant, node.value, readings_);
+        case NodeKind::constant: return symbol_of(node.constant, node.value, readings_, conventions_.decimal_sign);
         case NodeKind::step: return symbol_of(node.output, readings_);
         case NodeKind::looked_up: return looked_up_formula(node, letters(node.a));
         case NodeKind::sum: return joined("+", letters(node.a), letters(node.b));

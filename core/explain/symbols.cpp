@@ -4,6 +4,7 @@
 
 #include "core/bench/readings.hpp"
 #include "core/explain/working.hpp"
+#include "core/quantity/temperature.hpp"
 
 namespace overwater {
 
@@ -128,10 +129,10 @@ Formula symbol_of(Input input, const Readings& readings) {
     return notation.empty() ? Formula{} : symbol(notation, readings);
 }
 
-Formula symbol_of(Constant constant, double value, const Readings& readings) {
+Formula symbol_of(Constant constant, double value, const Readings& readings, DecimalSign decimal_sign) {
     const auto plain = [&](const char* notation) { return symbol(notation, readings); };
     switch (constant) {
-        case Constant::celsius_zero: return Formula::leaf(Kind::number, "273.15");
+        case Constant::celsius_zero: return Formula::leaf(Kind::number, format_fixed(celsius_zero_in_kelvin, 2, decimal_sign));
         case Constant::standard_temperature: return plain("T°");
         case Constant::standard_pressure: return plain("p°");
         case Constant::molar_gas_constant: return plain("R");
@@ -158,7 +159,7 @@ Formula symbol_of(Constant constant, double value, const Readings& readings) {
     }
     // Mole ratios are small integers or halves.
     const bool whole = value == static_cast<double>(static_cast<int>(value));
-    return Formula::leaf(Kind::number, format_fixed(value, whole ? 0 : 1, DecimalSign::point));
+    return Formula::leaf(Kind::number, format_fixed(value, whole ? 0 : 1, decimal_sign));
 }
 
 std::string lowered(std::string_view formula) {

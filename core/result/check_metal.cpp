@@ -19,8 +19,12 @@ void kind_of_metal(Remarks& remarks) {
     const Reaction& equation = reaction(*readings.sample, readings.acid.value_or(Acid::hydrochloric));
     if (equation.demonstration_only) remarks.note(Field::metal, Message{"note.demonstration_metal"});
     if (equation.slow) remarks.note(Field::metal, Message{"note.slow_metal"});
-    if (!equation.demonstration_only || readings.acid != Acid::sulfuric) return;
-    remarks.doubt(Field::acid, Message{equation.coats ? "check.calcium_sulfuric" : "check.lithium_sulfuric"});
+    if (readings.acid != Acid::sulfuric) return;
+    if (equation.coats) {
+        remarks.doubt(Field::acid, Message{is_metal(*readings.sample) ? "check.calcium_sulfuric" : "check.carbonate_sulfuric"});
+    } else if (equation.demonstration_only) {
+        remarks.doubt(Field::acid, Message{"check.lithium_sulfuric"});
+    }
 }
 
 /// 0.98 may be 0.98 % or the fraction that is 98 %.

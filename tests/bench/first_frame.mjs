@@ -1,5 +1,5 @@
 // Milliseconds from the beginning of the navigation to the first frame, of the page served and as one file, at full speed and with
-// the processor held to a quarter: medians of so many visits, each in a browser of its own that has nothing kept.
+// the processor held to a quarter: medians of so many visits, each in a context of its own that has nothing kept.
 //
 //   node tests/bench/first_frame.mjs [VISITS]
 //

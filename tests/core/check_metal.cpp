@@ -122,6 +122,11 @@ TEST_CASE("calcium and lithium are a teacher's, and never with sulfuric acid") {
     CHECK(!says(with("calcium", "hydrochloric"), "check.calcium_sulfuric"));
     CHECK(!says(with("lithium", "hydrochloric"), "check.lithium_sulfuric"));
     CHECK(!says(with("magnesium", "sulfuric"), "note.demonstration_metal"));
+    // Marble is no demonstration, but has the same coat; of sodium the sulfate dissolves.
+    CHECK(says(with("calcium_carbonate", "sulfuric"), Field::acid, "check.carbonate_sulfuric"));
+    CHECK(!says(with("calcium_carbonate", "sulfuric"), "check.calcium_sulfuric"));
+    CHECK(!says(with("calcium_carbonate", "hydrochloric"), "check.carbonate_sulfuric"));
+    CHECK(!says(with("sodium_hydrogencarbonate", "sulfuric"), "check.carbonate_sulfuric"));
 }
 
 TEST_CASE("aluminium and iron are slow, magnesium and zinc are not") {

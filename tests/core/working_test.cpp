@@ -37,6 +37,7 @@ public:
         return *found;
     }
     std::string numbers(Output output) const { return plain(step(output).numbers); }
+    std::string letters(Output output) const { return plain(step(output).letters); }
     std::vector<std::string> conversions(Output output) const {
         std::vector<std::string> lines;
         for (const Formula& line : step(output).conversions) lines.push_back(plain(line));
@@ -178,6 +179,8 @@ TEST_CASE("the working is written with the decimal sign of the conventions, and 
     Conventions comma;
     comma.decimal_sign = DecimalSign::comma;
     CHECK(Page(record_a(), comma).conversions(Output::column_pressure)[0] == "112 mm = 0,112 m");
+    CHECK(Page(record_a(), comma).letters(Output::absolute_temperature).find("273,15") != std::string::npos);
+    CHECK(Page(record_a(), {}).letters(Output::absolute_temperature).find("273.15") != std::string::npos);
     // 21.4, 21.6 and 21.6: the mean, 21.533, with one digit more than a reading has.
     Entries entries;
     Entry& temperature = entries.edit(Field::temperature);
