@@ -2,7 +2,7 @@
 // Carries out the patches of web/ui/mirror.md: the page's controls and texts as real elements over the canvas.
 // One rule above all: the element that has the focus is never moved, replaced or made anew; others are moved around it.
 
-import { fill, holdsValue, isField, isSlider, isTicked, keyOf, make, offer, place, setAttribute } from './elements.mjs';
+import { fill, holdsValue, isField, isSlider, keyOf, make, offer, place, setAttribute } from './elements.mjs';
 import { regionFor, say } from './status.mjs';
 
 /** @param {any} one @param {any} other */
@@ -35,9 +35,9 @@ export function createMirror(page, fixed) {
 
     /** @param {Held} held @param {MirrorNode} node */
     function writeValue({ el, node: before }, node) {
-        // An order to write that comes meanwhile stays open.
+        // An order to write that comes meanwhile stays open. What is being typed is the person's; a list has nothing half done.
         if (composing === el) node.w = before.w;
-        else if (node.w !== before.w || isTicked(el) || isSlider(el) || document.activeElement !== el) {
+        else if (node.w !== before.w || !isField(el) || document.activeElement !== el) {
             if (node.v !== undefined && el.value !== node.v) el.value = node.v;
         }
         if (node.on !== undefined) el.checked = node.on;

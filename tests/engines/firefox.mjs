@@ -39,7 +39,7 @@ async function begin(firefoxUserPrefs) {
     const folder = mkdtempSync(join(tmpdir(), 'overwater-firefox-'));
     const downloads = join(folder, 'downloads');
     mkdirSync(downloads);
-    const { display, close } = await screen({ width: 1920, height: 1200 });
+    const { display, close } = await screen({ width: 3840, height: 2400 });
     async function clear() {
         await close();
         rmSync(folder, { recursive: true, force: true, maxRetries: 5 });

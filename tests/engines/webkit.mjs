@@ -9,7 +9,8 @@ import { inspectorAt } from './inspector.mjs';
 import { begun, ended, freePort, screen, startedHere } from './screen.mjs';
 import { catchChoosers, makeTab } from './webkit_tab.mjs';
 
-const room = { width: 1920, height: 1200 };
+/** The screen: what a test wants has room on it. */
+const roomFor = (size) => ({ width: Math.max(1920, size.width), height: Math.max(1200, size.height + 200) });
 
 /** Debian keeps the small browser of WebKitGTK beside the library. */
 function miniBrowser() {
@@ -28,7 +29,7 @@ const speak = (locale) => {
 };
 
 /** Starts everything; what was started is ended by `close`, whatever happens. */
-async function start({ ratio, webgl }) {
+async function start({ room, ratio, webgl }) {
     const home = mkdtempSync(join(tmpdir(), 'overwater-webkit-'));
     const downloads = join(home, 'downloads');
     mkdirSync(downloads);
@@ -69,7 +70,8 @@ async function start({ ratio, webgl }) {
 
 /** A browser with these settings (see `open` in tests/browser/harness.mjs). */
 export async function launchWebKit({ size, ratio, scheme, motion, locale, webgl }) {
-    const { driver: first, driven, inspector, downloads, close } = await start({ ratio, webgl });
+    const room = roomFor(size);
+    const { driver: first, driven, inspector, downloads, close } = await start({ room, ratio, webgl });
     let driver = first;
     const scripts = [`(${catchChoosers})()`, ...(locale ? [`(${speak})(${JSON.stringify(locale)})`] : [])];
     const bindings = new Map();

@@ -82,8 +82,8 @@ void Document::set(const Json& json) {
     }
     if (json.find("m")) piece.content = json.at("m").raw;
     const int write = static_cast<int>(json.at("w").number);
-    const bool slider = json.at("a").at("type").text == "range";
-    if (json.find("v") && (fresh || slider || focused != key || write != piece.write)) piece.value = json.at("v").text;
+    const bool typed = piece.tag != "select" && json.at("a").at("type").text != "range";
+    if (json.find("v") && (fresh || !typed || focused != key || write != piece.write)) piece.value = json.at("v").text;
     piece.write = write;
     piece.raw = json.raw;
 }

@@ -125,7 +125,7 @@ private:
             step->unit);
     }
 
-    /// One reading at a time, chosen from those that were put down.
+    /// One reading at a time, chosen from those that were put down; the one at hand stays when it is cleared.
     float changes(float top) {
         const float tall = std::max(px(48), 44.0f);
         const Type words = type(22);
@@ -137,16 +137,16 @@ private:
         const float label_width = ui_.text_width(label, words) + 4;
         const Rect label_rect = flow.next(label_width);
         ui_.label("projector.field.label", "projector.field", {label_rect.x, label_rect.y, label_width, tall}, label, words);
+        const Field field = app_.projector_field();
         Ui::Choice choice;
         float widest = 0;
         for (std::size_t i = 0; i < static_cast<std::size_t>(first_choice); ++i) {
-            const auto field = static_cast<Field>(i);
-            if (app_.entry(field).text.empty()) continue;
-            const std::string name = app_.say("field." + std::string(name_of(field)));
+            const auto one = static_cast<Field>(i);
+            if (app_.entry(one).text.empty() && one != field) continue;
+            const std::string name = app_.say("field." + std::string(name_of(one)));
             widest = std::max(widest, ui_.text_width(name, type(24)));
-            choice.options.emplace_back(std::string(name_of(field)), name);
+            choice.options.emplace_back(std::string(name_of(one)), name);
         }
-        const Field field = app_.projector_field();
         choice.chosen = name_of(field);
         choice.size = px(24);
         const Rect list = flow.next(std::min(widest + px(60), inner() * 0.6f));
