@@ -1,5 +1,5 @@
-// Milliseconds for one frame of the bench page with its mirror: everything is drawn and the patch of the mirror made as if all had
-// changed. The median of 25 times 60 frames, by the clock and by the processor time of the page's main thread, which others on
+// Milliseconds for one frame of the bench page: everything is drawn into triangles and compared with what the mirror holds; WebGL does
+// not paint them. The median of 25 times 60 frames, by the clock and by the processor time of the page's main thread, which others on
 // the machine do not lengthen.
 //
 //   node tests/bench/frame.mjs

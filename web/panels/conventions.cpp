@@ -11,7 +11,6 @@ namespace overwater {
 
 namespace {
 
-
 /// Every choice of the conventions with what it makes of this record's result.
 class ConventionsPage {
 public:

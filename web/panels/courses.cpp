@@ -13,7 +13,6 @@ namespace overwater {
 
 namespace {
 
-
 /// A course by what it is: "0 °C, 1 atm, vapour subtracted, mmHg, mL, Mg 24.305", the number with its own decimal sign.
 std::string course_words(const App& app, const Conventions& by) {
     constexpr std::array<const char*, 4> magnesium{"24.305", "24.31", "24.3", "24"};

@@ -13,7 +13,6 @@ namespace overwater {
 
 namespace {
 
-
 /// The parts of a reading's doubt, one below the other.
 class DoubtPanel {
 public:
@@ -76,7 +75,7 @@ private:
                                : app_.say(Message{"reading_doubt.assumed"}.text("instrument", instrument_words(app_, *usual))));
         for (const Instrument& one : all) choice.options.emplace_back(one.key, instrument_words(app_, one));
         choice.chosen = instrument_by_key(at, app_.entry(at).instrument) != nullptr ? app_.entry(at).instrument : "";
-        // Not the reading's own: what has the focus does not go from one panel to the other.
+        // By the reading whose panel it stands in, or the control would go along when another panel is opened.
         const std::string key = key_of_control(field_, ControlPart::instrument);
         // On a narrow page a long name is set smaller rather than cut.
         if (width_of(choice) > area_.w) choice.size = 13;

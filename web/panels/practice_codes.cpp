@@ -11,7 +11,6 @@ namespace overwater {
 
 namespace {
 
-
 class CodesPage : private PageColumn {
 public:
     CodesPage(App& app, Ui& ui, float top)

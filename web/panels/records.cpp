@@ -14,7 +14,6 @@ namespace overwater {
 
 namespace {
 
-
 class RecordsPage : private PageColumn {
 public:
     RecordsPage(App& app, Ui& ui, float top)
