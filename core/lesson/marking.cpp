@@ -12,39 +12,20 @@ namespace overwater {
 
 namespace {
 
-constexpr Output chain[]{Output::gas_volume,         Output::water_vapour_pressure, Output::dry_gas_pressure,
-                         Output::amount_of_metal,    Output::amount_of_gas,         Output::volume_at_standard,
-                         Output::molar_volume_standard};
-constexpr Output chain_as_collected[]{Output::gas_volume, Output::amount_of_metal, Output::amount_of_gas,
-                                      Output::molar_volume_bench};
-constexpr Output chain_to_constant[]{Output::gas_volume,      Output::water_vapour_pressure, Output::dry_gas_pressure,
-                                     Output::amount_of_metal, Output::amount_of_gas,         Output::gas_constant};
-/// By the volume at standard conditions or by the gas law at once: what both have.
-constexpr Output chain_by_volume[]{Output::gas_volume, Output::water_vapour_pressure, Output::dry_gas_pressure,
-                                   Output::amount_by_volume};
-
-std::span<const Output> chain_to(Output sought) {
-    if (sought == Output::molar_volume_standard) return chain;
-    if (sought == Output::molar_volume_bench) return chain_as_collected;
-    if (sought == Output::gas_constant) return chain_to_constant;
-    return chain_by_volume;
+/// Who goes on with the digits of the calculator has had any number that rounds to what was written down. Of three figures
+/// or more that is rounding (method.md, section 7); what was written with fewer is taken as it stands.
+double rounded_away(const StatedValue& value) {
+    return value.half_unit <= 0.005 * std::fabs(value.si) * (1 + 1e-9) ? value.half_unit : 0;
 }
 
-Readings readings_of(const Record& record, std::size_t run) {
-    return read_all([&](Field field) -> const Entry& { return entry_for(record, run, field); });
-}
-
-Setup setup_of(const Record& record, std::size_t run) {
-    return measured_from(readings_of(record, run), record.conventions).setup;
-}
-
-bool counts(const Run& run) { return run.left_out.empty(); }
+Band around(double value, double reach) { return {value - reach, value + reach}; }
 
 /// One run on the sheet: what its readings give, and what the student had of it so far.
 struct MarkedRun {
     Assessment right;
     RouteBands bands;     ///< by the readings alone
     Outcome<double> own;  ///< `ready`: stated by the student
+    std::vector<StatedValue> stated;  ///< the same, with what was rounded away
     std::vector<WorkingStep> working;
 };
 
@@ -53,10 +34,10 @@ public:
     Marker(const Record& record, const MarkingRules& rules, const std::vector<SheetStep>* explained)
         : record_(record), rules_(rules), explained_(explained) {
         for (std::size_t i = 0; i < record.runs.size(); ++i) {
-            MarkedRun run{assess(readings_of(record, i), record.conventions), {}, {}, {}};
+            MarkedRun& run = runs_.emplace_back();
+            run.right = assess(readings_of(record, i), record.conventions);
             run.bands = route_bands(run.right);
             run.working = Working(run.right, record.conventions).steps();
-            runs_.push_back(std::move(run));
         }
     }
 
@@ -101,17 +82,28 @@ private:
         const bool known = run.right.has(output);
         if (known) out.right = run.right.outcome[output];
         out.expected = out.right;
-        if (known) out.expected = evaluate(run.right.measured, Method{}, run.right.outcome.ready - run.own.ready,
-                                           run.own)[output];
+        if (known) out.expected = from_own(run, run.own, output);
         show_as(out, run);
         if (settled_without_judging(out, known)) return;
         const RouteBands by_own = route_bands(run.right, run.own);
-        judge(out, as_a_step(output, run.bands[output]), as_a_step(output, by_own[output]), out.right, out.expected);
+        Band own_band = as_a_step(output, by_own[output]);
+        for (const StatedValue& before : run.stated) {
+            Outcome<double> unrounded = run.own;
+            unrounded.put(before.output, before.si + rounded_away(before));
+            const double moved = std::fabs(from_own(run, unrounded, output) - out.expected);
+            own_band = {own_band.low - moved, own_band.high + moved};
+        }
+        judge(out, as_a_step(output, run.bands[output]), own_band, out.right, out.expected);
         if (is_explained(out)) {
             const StatedValue stated[]{*out.answer.value};
             out.finding = find_slips(run.right, stated, run.own);
         }
         run.own.put(output, out.answer.value->si);
+        run.stated.push_back(*out.answer.value);
+    }
+
+    static double from_own(const MarkedRun& run, const Outcome<double>& own, Output output) {
+        return evaluate(run.right.measured, Method{}, run.right.outcome.ready - own.ready, own)[output];
     }
 
     /// Right by the readings, or for what the student had before; else in another unit; else not.
@@ -176,11 +168,11 @@ private:
         Band own_band{0, 0};
         for (std::size_t i = 0; i < runs_.size(); ++i) {
             const MarkedRun& run = runs_[i];
-            if (!counts(record_.runs[i]) || !run.right.has(last)) continue;
+            if (!record_.runs[i].counts() || !run.right.has(last)) continue;
             right.push_back(run.right.outcome[last]);
             own.push_back(run.own.ready.has(last) ? run.own[last] : right.back());
             const Band here = run.bands[last];
-            const Band there = run.own.ready.has(last) ? Band{own.back(), own.back()} : here;
+            const Band there = run.own.ready.has(last) ? around(own.back(), rounded_away(run.stated.back())) : here;
             band = {band.low + here.low, band.high + here.high};
             own_band = {own_band.low + there.low, own_band.high + there.high};
         }
@@ -194,7 +186,7 @@ private:
         own_band = {own_band.low / count, own_band.high / count};
         double exact = sample_of(right).mean;
         double expected = out_of_mean(own);
-        if (own_mean_) own_band = {expected, expected};
+        if (own_mean_) own_band = around(expected, rounded_away(*own_mean_));
         show_as(out, runs_.front());
         if (!out.step.mean) {
             band = compared(band);
@@ -210,7 +202,7 @@ private:
         }
         judge(out, band, own_band, exact, expected);
         if (is_explained(out)) explain_sheet_step(out, own);
-        if (out.step.mean) own_mean_ = out.answer.value->si;
+        if (out.step.mean) own_mean_ = *out.answer.value;
     }
 
     /// All volumes over all amounts is a mean too, weighted by the amounts: an accepted way. So is all mass over all
@@ -224,7 +216,7 @@ private:
         std::size_t k = 0;
         for (std::size_t i = 0; i < runs_.size(); ++i) {
             const Assessment& run = runs_[i].right;
-            if (!counts(record_.runs[i]) || !run.has(sought)) continue;
+            if (!record_.runs[i].counts() || !run.has(sought)) continue;
             weighted += values[k++] * run.outcome[weight];
             weights += run.outcome[weight];
         }
@@ -244,7 +236,7 @@ private:
         }
         if (values.size() > 1) out.mean_slip = mean_slip_of(values, stated.si, stated.half_unit);
     }
-    double out_of_mean(const std::vector<double>& values) const { return own_mean_.value_or(sample_of(values).mean); }
+    double out_of_mean(const std::vector<double>& values) const { return own_mean_ ? own_mean_->si : sample_of(values).mean; }
 
     double percent_error_of(double found) const {
         const Assessment& run = runs_.front().right;
@@ -284,41 +276,10 @@ private:
     const MarkingRules& rules_;
     const std::vector<SheetStep>* explained_;
     std::vector<MarkedRun> runs_;
-    std::optional<double> own_mean_;
+    std::optional<StatedValue> own_mean_;
 };
 
 }  // namespace
-
-std::vector<SheetStep> sheet_steps(const Record& record) {
-    std::vector<SheetStep> steps;
-    const Output sought = sought_output(record);
-    for (std::size_t i = 0; i < record.runs.size(); ++i) {
-        for (const Output output : chain_to(sought)) {
-            if (output == Output::water_vapour_pressure && !is_taken_off(setup_of(record, i).vapour)) continue;
-            steps.push_back({output, static_cast<int>(i), false});
-        }
-        if (is_by_volume(sought)) steps.push_back({sought, static_cast<int>(i), false});
-    }
-    const auto counted = std::count_if(record.runs.begin(), record.runs.end(), counts);
-    if (counted > 1) steps.push_back({sought, -1, true});
-    if (is_molar_volume(sought) || setup_of(record, 0).known != 0) steps.push_back({Output::percent_error, -1, false});
-    return steps;
-}
-
-std::string_view step_name(const SheetStep& step) { return step.mean ? "mean" : name_of(step.output); }
-
-bool is_on_a_sheet(Output output) {
-    return std::find(std::begin(chain), std::end(chain), output) != std::end(chain) ||
-           output == Output::molar_volume_bench || output == Output::gas_constant ||
-           output == Output::amount_by_volume || is_by_volume(output) || output == Output::percent_error;
-}
-
-const std::vector<Answer>& answers_of(const Record& record, const SheetStep& step) {
-    return step.run < 0 ? record.answers : record.runs[static_cast<std::size_t>(step.run)].answers;
-}
-std::vector<Answer>& answers_of(Record& record, const SheetStep& step) {
-    return step.run < 0 ? record.answers : record.runs[static_cast<std::size_t>(step.run)].answers;
-}
 
 MarkedSheet mark_sheet(const Record& record, const MarkingRules& rules, const std::vector<SheetStep>* explained) {
     return Marker(record, rules, explained).mark();

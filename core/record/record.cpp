@@ -22,4 +22,8 @@ const Entry& entry_for(const Record& record, std::size_t run, Field field) {
     return record.shared.at(field);
 }
 
+Readings readings_of(const Record& record, std::size_t run) {
+    return read_all([&](Field field) -> const Entry& { return entry_for(record, run, field); });
+}
+
 }  // namespace overwater

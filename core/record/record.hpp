@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "core/bench/entry.hpp"
+#include "core/bench/readings.hpp"
 #include "core/result/conventions.hpp"
 #include "core/result/outcome.hpp"
 
@@ -39,6 +40,8 @@ struct Run {
     std::string left_out;  ///< reason why the run does not count; empty: it counts
     std::string notes;
     std::string kept;  ///< unknown members, as JSON text of an object
+
+    bool counts() const { return left_out.empty(); }
     friend bool operator==(const Run&, const Run&) = default;
 };
 
@@ -74,5 +77,8 @@ const Answer* answer_to(const std::vector<Answer>& answers, std::string_view ste
 
 /// The entry that counts for `run`: its own where something was put down, else the shared one.
 const Entry& entry_for(const Record& record, std::size_t run, Field field);
+
+/// All readings of `run`, understood.
+Readings readings_of(const Record& record, std::size_t run);
 
 }  // namespace overwater

@@ -26,11 +26,14 @@ export const focusedName = (tab) => tab.evaluate(() => {
 
 /** Presses Tab, or Shift+Tab, `most` times at the most, until the control with this name has the focus. */
 export async function tabTo(tab, name, { most = 60, back = false, matches = (found) => found === name } = {}) {
+    const passed = [];
     for (let presses = 0; presses < most; ++presses) {
-        if (matches(await focusedName(tab))) return;
+        const found = await focusedName(tab);
+        if (matches(found)) return;
+        passed.push(found);
         await tab.keyboard.press(back ? 'Shift+Tab' : 'Tab');
     }
-    throw new Error(`Tab never came to ${name}`);
+    throw new Error(`Tab never came to ${name}, but to ${passed.map((found) => found.slice(0, 30)).join(', ')}`);
 }
 
 /** Goes to the control and presses a key there. */

@@ -42,7 +42,7 @@ async function begin(firefoxUserPrefs) {
     const { display, close } = await screen({ width: 3840, height: 2400 });
     async function clear() {
         await close();
-        rmSync(folder, { recursive: true, force: true, maxRetries: 5 });
+        rmSync(folder, { recursive: true, force: true, maxRetries: 20 });
     }
     try {
         const browser = await firefox.launch({

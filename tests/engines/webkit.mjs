@@ -38,7 +38,7 @@ async function start({ room, ratio, webgl }) {
     const [inspectorPort, driverPort] = [await freePort(), await freePort()];
     const env = {
         ...process.env, DISPLAY: display, LIBGL_ALWAYS_SOFTWARE: '1', WEBKIT_DISABLE_SANDBOX_THIS_IS_DANGEROUS: '1', LANG: 'C.UTF-8', HOME: home,
-        XDG_DATA_HOME: home, XDG_CACHE_HOME: home, XDG_CONFIG_HOME: home, GDK_SCALE: String(ratio),
+        MESA_SHADER_CACHE_DISABLE: 'true', XDG_DATA_HOME: home, XDG_CACHE_HOME: home, XDG_CONFIG_HOME: home, GDK_SCALE: String(ratio),
     };
     const browser = begun(miniBrowser(), ['--automation', '--javascript-can-open-windows-automatically=true', ...(webgl ? [] : ['--enable-webgl=false'])],
         { stdio: 'ignore', env: { ...env, WEBKIT_INSPECTOR_SERVER: `127.0.0.1:${inspectorPort}` } });
@@ -47,7 +47,7 @@ async function start({ room, ratio, webgl }) {
     async function close() {
         await Promise.all([ended(program), ended(browser)]);
         await closeScreen();
-        rmSync(home, { recursive: true, force: true, maxRetries: 5 });
+        rmSync(home, { recursive: true, force: true, maxRetries: 20 });
     }
     const server = `http://127.0.0.1:${driverPort}`;
     /** A session of WebDriver with the browser, once that listens. */

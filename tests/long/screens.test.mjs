@@ -46,7 +46,7 @@ const words = { 'en-GB': 'Barometer', 'de-DE': 'Barometer', 'es-ES': 'Barómetro
 
 for (const row of pairwise()) {
     const { size: [width, height], ratio, scheme, locale, kind, touch } = row;
-    it(`${width}x${height} at ${ratio}, ${scheme}, ${locale}, ${kind}, ${touch ? 'finger' : 'mouse'}`, { timeout: 120_000, ...lacks(missing(row)) },
+    it(`${width}x${height} at ${ratio}, ${scheme}, ${locale}, ${kind}, ${touch ? 'finger' : 'mouse'}`, { timeout: 400_000, ...lacks(missing(row)) },
         () => withPage({ kind, size: { width, height }, ratio, scheme, locale, touch }, async (page) => {
             await assertLiveCanvas(page.tab);
             await assertNotFlat(page.tab);

@@ -219,7 +219,25 @@ TEST_CASE("The patch after a keystroke is small and holds only what changed") {
     CHECK_FALSE(desk.frame());  // nothing more to say
 }
 
-// Both found by random events.
+// All found by random events.
+TEST_CASE("A number typed into the fields of the equation before, as another is chosen, does not stay with the new one") {
+    new_world();
+    Desk desk;
+    desk.press("header.equations");
+    desk.press("equations.example.magnesium");
+    desk.send(Event::Kind::click, "equations.example.citric");
+    desk.frame();
+    desk.focus("equations.amount.0");
+    desk.document().type("equations.amount.0", "8");
+    desk.send(Event::Kind::input, "equations.amount.0", "8", 1);
+    desk.settle();
+    CHECK(desk.node("equations.amount.0").value.empty());
+    desk.document().compare(desk.nodes());
+    CHECK_MESSAGE(desk.document().faults.empty(), all_of(desk.document().faults));
+    desk.type("equations.amount.0", "2.5");
+    CHECK(desk.node("equations.amount.0").value == "2.5");
+}
+
 TEST_CASE("A list that has the focus shows a unit that was typed elsewhere") {
     new_world();
     Desk desk;

@@ -89,7 +89,11 @@ bool App::equation_typed(const std::string& key, const std::string& text) {
         const std::size_t end = rest.find('.');
         const bool unit = end != std::string_view::npos;
         const std::string of = reactant(rest.substr(0, end));
-        if (of.empty()) return true;
+        if (of.empty()) {
+            // The field went away with its equation while this was typed: it must not stay in the field that comes there.
+            ++interaction_.write;
+            return true;
+        }
         // What was typed for other substances is forgotten with the next amount.
         std::erase_if(texts, [this](const auto& row) {
             const std::size_t point = row.first.find('.');

@@ -81,6 +81,8 @@ public:
         if (beside && area.y > top) ui_.rule({area.x - gap / 2, top}, {area.x - gap / 2, std::max(bottom, area.y)});
         y_ = std::max(bottom, area.y);
         if (!beside) choices();
+        // Another equation was just chosen: what is drawn here are no fields of it.
+        if (app_.equations_desk().at("text") != text_) app_.set_reactants({});
         end();
     }
 
