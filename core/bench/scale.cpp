@@ -6,7 +6,8 @@ namespace overwater {
 
 namespace {
 
-constexpr double millimetre_a_millilitre = millimetre.factor / millilitre.factor;  // m/m³
+// m/m³; the quotient of the factors is more by its last bit, and 2 mm a mL would be too little.
+constexpr double millimetre_a_millilitre = 1000;
 constexpr double shortest_scale = 2 * millimetre_a_millilitre;
 constexpr double longest_scale = 40 * millimetre_a_millilitre;
 

@@ -50,7 +50,7 @@ std::array<std::uint64_t, 4000> random_words() {
     return words;
 }
 
-} // namespace
+}  // namespace
 
 TEST_CASE("decimal: digits of random doubles are those of the C library") {
     for (const std::uint64_t word : random_words()) {
@@ -127,13 +127,13 @@ TEST_CASE("decimal: the exact middle between two doubles goes to the even one, a
         if (a.first_place != b.first_place) continue;
         std::string middle(781, '0');
         int rest = 0;
-        for (std::size_t k = 0; k < 780; ++k) { // (a + b) / 2 digit by digit
+        for (std::size_t k = 0; k < 780; ++k) {  // (a + b) / 2 digit by digit
             const int sum = rest * 10 + (a.digits[k] - '0') + (b.digits[k] - '0');
             middle[k] = static_cast<char>('0' + sum / 2);
             rest = sum % 2;
         }
         middle[780] = static_cast<char>('0' + rest * 5);
-        std::string plain; // carries: a digit of `middle` may be above 9
+        std::string plain;  // carries: a digit of `middle` may be above 9
         int carry = 0;
         for (std::size_t k = middle.size(); k-- > 0;) {
             const int digit = middle[k] - '0' + carry;
@@ -153,17 +153,18 @@ TEST_CASE("decimal: the ends of what a double can be") {
     CHECK(nearest_double("", 0) == 0.0);
     CHECK(nearest_double("000", 5) == 0.0);
     CHECK(nearest_double("1", 23) == 1e23);
-    CHECK(nearest_double("9007199254740993", 0) == 9007199254740992.0); // 2^53 + 1: a tie
+    CHECK(nearest_double("9007199254740993", 0) == 9007199254740992.0);  // 2^53 + 1: a tie
     CHECK(nearest_double("90071992547409930000000000000000001", -19) == 9007199254740994.0);
     CHECK(nearest_double("17976931348623157", 292) == std::numeric_limits<double>::max());
-    CHECK(nearest_double("17976931348623158", 292) == std::numeric_limits<double>::max()); // the middle is ...580793...
+    CHECK(nearest_double("17976931348623158", 292) ==
+          std::numeric_limits<double>::max());  // the middle is ...580793...
     CHECK(std::isinf(nearest_double("17976931348623159", 292)));
     CHECK(std::isinf(nearest_double("1", 309)));
     CHECK(std::isinf(nearest_double("1", 99999)));
     CHECK(nearest_double("5", -324) == std::numeric_limits<double>::denorm_min());
-    CHECK(nearest_double("24703282292062327", -340) == 0.0); // half of the smallest is 2.47032822920623272...e-324
+    CHECK(nearest_double("24703282292062327", -340) == 0.0);  // half of the smallest is 2.47032822920623272...e-324
     CHECK(nearest_double("24703282292062328", -340) == std::numeric_limits<double>::denorm_min());
-    CHECK(nearest_double("22250738585072011", -324) == from_bits(0x000FFFFFFFFFFFFFULL)); // the largest subnormal
+    CHECK(nearest_double("22250738585072011", -324) == from_bits(0x000FFFFFFFFFFFFFULL));  // the largest subnormal
     CHECK(nearest_double("22250738585072014", -324) == std::numeric_limits<double>::min());
     CHECK(nearest_double("1", -99999) == 0.0);
     CHECK(decimal_of(0.0, 15).digits.empty());
@@ -173,7 +174,7 @@ TEST_CASE("decimal: the ends of what a double can be") {
     CHECK(decimal_of(9.999999, 3).digits == "100");
     CHECK(decimal_of(9.999999, 3).first_place == 1);
     CHECK(decimal_of(0.5, 3).digits == "500");
-    CHECK(decimal_of(2.5, 1).digits == "2"); // a tie, to the even digit
+    CHECK(decimal_of(2.5, 1).digits == "2");  // a tie, to the even digit
     CHECK(decimal_of(3.5, 1).digits == "4");
 }
 
@@ -189,4 +190,17 @@ TEST_CASE("decimal: numbers for machines") {
     CHECK(machine_number(1e-7, 7) == "1e-7");
     CHECK(machine_number(12345678.0, 7) == "1.234568e7");
     CHECK(machine_number(-2e30, 12) == "-2e30");
+    // As JavaScript writes numbers, but for where the powers begin: below 0.00001, and beyond the figures.
+    CHECK(machine_number(0.00001, 7) == "0.00001");
+    CHECK(machine_number(0.0000123, 7) == "0.0000123");
+    CHECK(machine_number(0.000001, 7) == "1e-6");
+    CHECK(machine_number(0.00000123, 7) == "1.23e-6");
+    CHECK(machine_number(1234567.0, 7) == "1234567");
+    CHECK(machine_number(9999999.0, 7) == "9999999");
+    CHECK(machine_number(1e6, 7) == "1000000");
+    CHECK(machine_number(1e7, 7) == "1e7");
+    CHECK(machine_number(12.5, 2) == "12");  // a tie, to the even digit
+    CHECK(machine_number(123.0, 4) == "123");
+    CHECK(machine_number(1230.0, 4) == "1230");
+    CHECK(machine_number(123.4, 4) == "123.4");
 }

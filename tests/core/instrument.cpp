@@ -122,6 +122,23 @@ TEST_CASE("the assumed instruments give the shares of record A") {
     CHECK(1.96 * std::sqrt(all) * 22.6818 == doctest::Approx(0.12).epsilon(0.04));  // about 0.12 L/mol
 }
 
+TEST_CASE("the tube assumed is the nearest one that is sold") {
+    // method.md, section 6, has the burettes of 10, 25, 50 and 100 mL; between two a tube counts with the smaller up to 15, 30
+    // and 75 mL (common practice, no source).
+    CHECK(assumed_tube(1) == "burette_10_005_b");
+    CHECK(assumed_tube(15) == "burette_10_005_b");
+    CHECK(assumed_tube(15.1) == "burette_25_01_b");
+    CHECK(assumed_tube(30) == "burette_25_01_b");
+    CHECK(assumed_tube(30.1) == "burette_50_b");
+    CHECK(assumed_tube(75) == "burette_50_b");
+    CHECK(assumed_tube(75.1) == "burette_100_b");
+    CHECK(assumed_tube(-1) == "burette_50_b");
+    for (const double capacity : {0.0, 10.0, 50.0, 100.0}) {
+        CHECK(assumed_instrument(Field::scale_reading, capacity * ml, Apparatus::gas_syringe)->key ==
+              "gas_syringe_100");
+    }
+}
+
 TEST_CASE("each instrument of a field has its own key and a half-width") {
     for (std::size_t i = 0; i < field_count; ++i) {
         const auto field = static_cast<Field>(i);

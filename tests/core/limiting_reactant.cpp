@@ -106,6 +106,36 @@ TEST_CASE("mass goes in as it comes out") {
     }
 }
 
+TEST_CASE("amounts are an exact mixture where they differ by less than roundings can tell") {
+    // limiting.hpp: 1e-12 of their size apart count as equal.
+    CHECK(equal_amounts == 1e-12);
+    const Balanced one_to_one = balanced("H2 + Cl2 -> HCl");
+    const auto extent = [&](double apart) {
+        return *reaction_extent(one_to_one.equation, one_to_one.coefficients, {mole(1.0), mole(1.0 + apart)});
+    };
+    CHECK(extent(0.9e-12).limiting == std::vector<std::size_t>{0, 1});
+    CHECK(extent(1.2e-12).limiting == std::vector<std::size_t>{0});
+    CHECK(extent(1e-9).left[1].si() == doctest::Approx(1e-9).epsilon(1e-6));
+}
+
+TEST_CASE("a ratio of moles has positive coefficients alone") {
+    CHECK(moles_per_mole({2, 1, 2}, 0, 1).value() == 2.0);
+    for (const std::int64_t none : {0, -1}) {
+        CHECK(moles_per_mole({none, 1}, 0, 1).numerator == 0);
+        CHECK(moles_per_mole({1, none}, 0, 1).numerator == 0);
+    }
+    CHECK(moles_per_mole({2, 1}, 2, 1).numerator == 0);
+    CHECK(moles_per_mole({2, 1}, 0, 2).numerator == 0);
+    CHECK(moles_per_mole({2, 1}, 0, 2).denominator == 1);
+    const auto [equation, coefficients] = balanced("H2O -> H2 + O2");
+    CHECK(gas_per_mole(equation, coefficients, 3).numerator == 0);
+    CHECK(gas_per_mole(equation, coefficients, 2).value() == 3.0);
+    // Two gases whose coefficients together are beyond 64 bits.
+    constexpr std::int64_t most = std::numeric_limits<std::int64_t>::max();
+    CHECK(gas_per_mole(equation, {1, most, 1}, 0).numerator == 0);
+    CHECK(gas_per_mole(equation, {1, most - 1, 1}, 0).numerator == most);
+}
+
 TEST_CASE("amounts that are none give nothing") {
     const auto [equation, coefficients] = balanced("H2 + O2 -> H2O");
     const double infinite = std::numeric_limits<double>::infinity();

@@ -165,7 +165,7 @@ TEST_CASE("whatever is called balanced has as many atoms and charges on both sid
 }
 
 TEST_CASE("a right sheet is marked full, whatever the practice run and however many figures were put down") {
-    for (int number = 0; number < 200; ++number) {
+    for (int number = 0; number < 100; ++number) {
         const PracticeRun practice = some_practice(number);
         CAPTURE(practice.record.practice_code);
         for (const int figures : {3, 4, 5, 7}) {
@@ -184,7 +184,7 @@ TEST_CASE("a right sheet is marked full, whatever the practice run and however m
 }
 
 TEST_CASE("who forgets the vapour and goes on with all digits loses one step a run") {
-    for (int number = 0; number < 200; ++number) {
+    for (int number = 0; number < 100; ++number) {
         const PracticeRun practice = some_practice(number);
         CAPTURE(practice.record.practice_code);
         for (const int figures : {3, 4, 5, 7}) {

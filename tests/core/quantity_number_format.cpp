@@ -46,6 +46,11 @@ const Fixed fixed[] = {
     {123456789012345.0, 0, point, "123456789012345"},
     {1e15, 2, point, "1.00000000000000 × 10¹⁵"},
     {1.0 / 3.0, 20, point, "0.33333333333333300000"},
+    {0.5, 30, point, "0.500000000000000000000000000000"},
+    {0.5, 31, point, "0.500000000000000000000000000000"},  // no more than 30 decimals
+    {6e14, -15, point, "1000000000000000"},
+    {999999999999999.0, 0, point, "999999999999999"},
+    {-50.0, -2, point, "−100"},
 };
 
 struct Significant {
@@ -72,17 +77,19 @@ const Significant significant[] = {
     {1234567.0, 7, point, "1234567"},
     {1234567.0, 3, point, "1.23 × 10⁶"},
     {0.00012, 2, point, "0.00012"},
+    {0.000012, 2, point, "1.2 × 10⁻⁵"},
+    {123456.0, 3, point, "123000"},
     {0.000000123, 2, point, "1.2 × 10⁻⁷"},
     {0.000000123, 2, comma, "1,2 × 10⁻⁷"},
     {-0.000000123, 1, point, "−1 × 10⁻⁷"},
     {6.02214076e23, 4, point, "6.022 × 10²³"},
     {5e-324, 1, point, "5 × 10⁻³²⁴"},
     {1.7976931348623157e308, 3, point, "1.80 × 10³⁰⁸"},
-    {5.0, 0, point, "5"},                 // figures are at least 1
-    {5.0, 99, point, "5.00000000000000"}, // ... and at most 15
+    {5.0, 0, point, "5"},                  // figures are at least 1
+    {5.0, 99, point, "5.00000000000000"},  // ... and at most 15
 };
 
-} // namespace
+}  // namespace
 
 TEST_CASE("numbers with fixed decimals") {
     for (const Fixed& row : fixed) {
@@ -159,6 +166,9 @@ TEST_CASE("numbers as a person writes them down: rounded, cut, with the minus of
     CHECK(cut_to_figures(0.002, 1) == 0.002);
     CHECK(power_without_minus(0.0017) == doctest::Approx(1700).epsilon(1e-14));
     CHECK(power_without_minus(1.7) == 1.7);
+    CHECK(power_without_minus(0.5) == doctest::Approx(50).epsilon(1e-14));
+    CHECK(power_without_minus(1.0) == 1.0);
+    CHECK(power_without_minus(0.0) == 0.0);
 }
 
 TEST_CASE("rounding by arithmetic gives the double that the decimal text gives") {
@@ -168,6 +178,19 @@ TEST_CASE("rounding by arithmetic gives the double that the decimal text gives")
         const double mantissa = 1.0 + static_cast<double>(state >> 20) * 0x1p-44 * 9.0;
         const double value = mantissa * std::pow(10.0, static_cast<int>(state % 19) - 9);
         const int figures = 1 + static_cast<int>((state >> 8) % 6);
+        CAPTURE(value);
+        CAPTURE(figures);
+        REQUIRE(to_figures(value, figures) == round_to_place(value, place_of_figures(value, figures)));
+    }
+}
+
+TEST_CASE("rounding by arithmetic gives the same for very small and very large numbers and many figures") {
+    std::uint64_t state = 2;
+    for (int i = 0; i < 20000; ++i) {
+        state = state * 6364136223846793005u + 1442695040888963407u;
+        const double mantissa = 1.0 + static_cast<double>(state >> 20) * 0x1p-44 * 9.0;
+        const double value = mantissa * std::pow(10.0, static_cast<int>(state % 27) - 13);
+        const int figures = 1 + static_cast<int>((state >> 8) % 11);
         CAPTURE(value);
         CAPTURE(figures);
         REQUIRE(to_figures(value, figures) == round_to_place(value, place_of_figures(value, figures)));

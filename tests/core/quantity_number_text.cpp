@@ -83,14 +83,20 @@ const Good good[] = {
     {"1,013.250 500", Measure::number, 1013.2505, 10, -6},
     {"1,013,251.5", Measure::number, 1013251.5, 8, -1},
     // other digits
-    {"\uFF13\uFF16\uFF0E\uFF18", Measure::volume, 36.8, 3, -1},                        // full width
-    {"\u0663\u0666\u066B\u0668", Measure::volume, 36.8, 3, -1},                        // Arabic-Indic
-    {"\u06F3\u06F6\u066B\u06F8 mL", Measure::volume, 36.8, 3, -1, UnitId::millilitre}, // Extended Arabic-Indic
+    {"\uFF13\uFF16\uFF0E\uFF18", Measure::volume, 36.8, 3, -1},                         // full width
+    {"\u0663\u0666\u066B\u0668", Measure::volume, 36.8, 3, -1},                         // Arabic-Indic
+    {"\u06F3\u06F6\u066B\u06F8 mL", Measure::volume, 36.8, 3, -1, UnitId::millilitre},  // Extended Arabic-Indic
+    {"\uFF10\uFF0C\uFF19", Measure::volume, 0.9, 1, -1},
+    {"\u0660\u066B\u0669", Measure::volume, 0.9, 1, -1},
+    {"\u06F0\u066B\u06F9", Measure::volume, 0.9, 1, -1},
+    {"\u0661\u066C\u0660\u0661\u0663", Measure::pressure, 1013, 4, 0},  // Arabic thousands separator
+    {"12 345", Measure::number, 12345, 5, 0},
+    {"\u201240", Measure::temperature, -40, 1, 0},  // figure dash
     // the ends of the range
     {"1.7976931348623157e308", Measure::number, 1.7976931348623157e308, 17, 292},
     {"5e-324", Measure::number, 5e-324, 1, -324},
     {"2.2250738585072011e-308", Measure::number, 2.2250738585072011e-308, 17, -324},
-    {"9007199254740993", Measure::number, 9007199254740992.0, 16, 0}, // tie: to even
+    {"9007199254740993", Measure::number, 9007199254740992.0, 16, 0},  // tie: to even
     {"0.1", Measure::number, 0.1, 1, -1},
 };
 
@@ -129,7 +135,7 @@ const Bad bad[] = {
     {"36.8\xFF", Measure::volume, Problem::stray_character, 4},
     {"36.8\xC3", Measure::volume, Problem::stray_character, 4},
     {"\xFF", Measure::volume, Problem::no_digits, 0},
-    {"\xE0\x80\xB3", Measure::volume, Problem::no_digits, 0}, // an overlong 3
+    {"\xE0\x80\xB3", Measure::volume, Problem::no_digits, 0},  // an overlong 3
     {"0.03.90", Measure::mass, Problem::two_decimal_signs, 4},
     {"1,01.5", Measure::number, Problem::two_decimal_signs, 4},
     {"1,2,3", Measure::number, Problem::two_decimal_signs, 3},
@@ -139,6 +145,9 @@ const Bad bad[] = {
     {"1,013.250,5", Measure::number, Problem::two_decimal_signs, 5},
     {"1 013,250.5", Measure::number, Problem::two_decimal_signs, 9},
     {"36.8 parsec", Measure::volume, Problem::unknown_unit, 5},
+    {"1×10⁻", Measure::number, Problem::unknown_unit, 1},
+    {",013,250", Measure::number, Problem::two_decimal_signs, 4},
+    {"1013,250,000", Measure::number, Problem::two_decimal_signs, 8},
     {"36.8 °", Measure::temperature, Problem::unknown_unit, 5},
     {"4e", Measure::number, Problem::unknown_unit, 1},
     {"0x1F", Measure::number, Problem::unknown_unit, 1},
@@ -150,7 +159,7 @@ const Bad bad[] = {
     {"1e309", Measure::number, Problem::too_large, 0},
     {"1e999", Measure::number, Problem::too_large, 0},
     {"-1e99999999999999999999", Measure::number, Problem::too_large, 1},
-    {"1e4294967297", Measure::number, Problem::too_large, 0}, // an exponent that wraps around is 1
+    {"1e4294967297", Measure::number, Problem::too_large, 0},  // an exponent that wraps around is 1
     {"1e-400", Measure::number, Problem::too_small, 0},
     {"1e-99999999999999999999", Measure::number, Problem::too_small, 0},
     {"36.8 ±", Measure::volume, Problem::missing_plus_minus, 5},
@@ -186,12 +195,14 @@ const Doubted doubted[] = {
     {"3.0 M ± 5 %", Measure::concentration, 3.0, UnitId::mole_per_litre, 0.15, -2},
     {"30.0 ± 5 %", Measure::number, 30.0, UnitId::none, 1.5, -1},
     {"99.8 ± 0.2 %", Measure::fraction, 99.8, UnitId::percent, 0.2, -1},
+    {"0.00 ± 5 %", Measure::number, 0.0, UnitId::none, 0.0, -2},
+    {"0.5 mg ± 0.001 g", Measure::mass, 0.5, UnitId::milligram, 1.0, 0},
     {"36.8 ± 0", Measure::volume, 36.8, UnitId::none, 0.0, 0},
 };
 
 std::string readable(std::string_view text) { return std::string(text); }
 
-} // namespace
+}  // namespace
 
 TEST_CASE("nothing but white space is blank") {
     for (const std::string_view text : {"", " ", "\t\n", "\u00A0\u2009\u202F", "\uFEFF"}) {
@@ -253,6 +264,7 @@ TEST_CASE("a comma before exactly three digits is flagged") {
     CHECK(read.value == 1.013);
     CHECK(read.comma_before_three_digits);
     CHECK(parse_number("29,921", Measure::pressure).comma_before_three_digits);
+    CHECK(parse_number("101,325", Measure::pressure).comma_before_three_digits);
     for (const std::string_view text :
          {"1.013", "1,0132", "1,01", "0,039", "1013,250", "1,013.25", ",013", "1,013,250"}) {
         INFO(readable(text));

@@ -14,7 +14,7 @@ UnitId unit_at(std::size_t i) { return static_cast<UnitId>(i); }
 struct Typed {
     std::string_view text;
     Measure expected;
-    UnitId unit; ///< `none`: not a unit of that measure
+    UnitId unit;  ///< `none`: not a unit of that measure
 };
 
 const Typed typed_units[] = {
@@ -38,7 +38,7 @@ const Typed typed_units[] = {
     {"L", Measure::volume, UnitId::litre},
     {"dm³", Measure::volume, UnitId::cubic_decimetre},
     {"µL", Measure::volume, UnitId::microlitre},
-    {"μl", Measure::volume, UnitId::microlitre}, // Greek mu
+    {"μl", Measure::volume, UnitId::microlitre},  // Greek mu
     {"uL", Measure::volume, UnitId::microlitre},
     {"inHg", Measure::pressure, UnitId::inch_of_mercury},
     {"in Hg", Measure::pressure, UnitId::inch_of_mercury},
@@ -115,6 +115,26 @@ const Typed typed_units[] = {
     {"%", Measure::fraction, UnitId::percent},
     {"％", Measure::fraction, UnitId::percent},
     {"per cent", Measure::fraction, UnitId::percent},
+    // the same in the signs of other keyboards: spacing ring, Fahrenheit sign, script l, quotation marks, slashes, dashes
+    {"\u02DAC", Measure::temperature, UnitId::celsius},
+    {"\u2109", Measure::temperature, UnitId::fahrenheit},
+    {"m\u2113", Measure::volume, UnitId::millilitre},
+    {"\u201CHg", Measure::pressure, UnitId::inch_of_mercury},
+    {"\u201DHg", Measure::pressure, UnitId::inch_of_mercury},
+    {"\u2019", Measure::length, UnitId::foot},
+    {"mol\u2044L", Measure::concentration, UnitId::mole_per_litre},
+    {"mol\u2215L", Measure::concentration, UnitId::mole_per_litre},
+    {"mol\u2219L\u20101", Measure::concentration, UnitId::mole_per_litre},
+    {"mol\u22C5L\u20111", Measure::concentration, UnitId::mole_per_litre},
+    {"mol L\u20121", Measure::concentration, UnitId::mole_per_litre},
+    {"mol L\u20131", Measure::concentration, UnitId::mole_per_litre},
+    {"lb/in\u00B2", Measure::pressure, UnitId::pound_per_square_inch},
+    {"\u066A", Measure::fraction, UnitId::percent},
+    {"\uFF2B", Measure::temperature, UnitId::kelvin},
+    {"ATM", Measure::pressure, UnitId::atmosphere},
+    {"BARS", Measure::pressure, UnitId::bar},
+    {"mms", Measure::length, UnitId::none},
+    {"mol L\u20141", Measure::concentration, UnitId::none},  // an em dash is no sign of a power
     {"", Measure::mass, UnitId::none},
     {" ", Measure::mass, UnitId::none},
     {"s", Measure::mass, UnitId::none},
@@ -123,7 +143,7 @@ const Typed typed_units[] = {
     {"mLmLmLmLmLmLmLmLmLmLmLmLmLmLmLmLmLmLmLmL", Measure::volume, UnitId::none},
 };
 
-} // namespace
+}  // namespace
 
 TEST_CASE("every unit is found by its own key, once") {
     std::set<std::string> keys;
@@ -163,7 +183,7 @@ TEST_CASE("every unit stands once in the list of its measure") {
             ++listed;
         }
     }
-    CHECK(listed == unit_count - 1); // all but `none`
+    CHECK(listed == unit_count - 1);  // all but `none`
 }
 
 TEST_CASE("typed units are understood where they belong") {
@@ -186,7 +206,7 @@ TEST_CASE("the base of temperatures is the degree Celsius, so that 21.4 stays 21
     CHECK(to_base(21.4, UnitId::celsius) == 21.4);
     CHECK(from_base(21.4, UnitId::celsius) == 21.4);
     CHECK(to_base(294.55, UnitId::kelvin) == doctest::Approx(21.4).epsilon(1e-14));
-    CHECK(to_base(72.0, UnitId::fahrenheit) == doctest::Approx(200.0 / 9.0).epsilon(1e-15)); // (72 - 32) 5/9
+    CHECK(to_base(72.0, UnitId::fahrenheit) == doctest::Approx(200.0 / 9.0).epsilon(1e-15));  // (72 - 32) 5/9
     CHECK(from_base(100.0, UnitId::fahrenheit) == 212.0);
     for (const UnitId unit : {UnitId::celsius, UnitId::kelvin, UnitId::fahrenheit}) {
         const UnitInfo& row = info(unit);

@@ -41,7 +41,7 @@ TEST_CASE("bytes that are no UTF-8 are taken one at a time") {
     }
     CHECK(code_point_at("", 0).bytes == 0);
     CHECK(code_point_at("a", 1).bytes == 0);
-    const std::string_view cut_off = std::string_view("\u2212", 2); // the rest stands in memory, not in the text
+    const std::string_view cut_off = std::string_view("\u2212", 2);  // the rest stands in memory, not in the text
     CHECK(code_point_at(cut_off, 0).value == not_utf8);
 }
 
@@ -52,4 +52,12 @@ TEST_CASE("spaces") {
     for (const char32_t other : std::initializer_list<char32_t>{0x00, 0x21, 0x30, 0x2010, 0x2212, 0x1FFF})
         CHECK_FALSE(is_space(other));
     CHECK_FALSE(is_space(not_utf8));
+    // Unicode, PropList.txt: White_Space; and the signs without a width that come along with pasted text.
+    for (const char32_t space : std::initializer_list<char32_t>{0x0B, 0x0C, 0x0D, 0x85, 0x61C, 0x1680, 0x2000, 0x200F,
+                                                                0x2028, 0x2029, 0x205F, 0x2060})
+        CHECK(is_space(space));
+    for (const char32_t other : std::initializer_list<char32_t>{0x08,   0x0E,   0x1F,   0x84,   0x86,   0x9F,   0xA1,
+                                                                0x61B,  0x61D,  0x167F, 0x1681, 0x2027, 0x202E, 0x2030,
+                                                                0x205E, 0x2061, 0x2FFF, 0x3001, 0xFEFE, 0xFF00})
+        CHECK_FALSE(is_space(other));
 }

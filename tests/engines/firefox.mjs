@@ -19,6 +19,8 @@ const quiet = {
 /** What BiDi can't ask for is a preference. */
 const preferences = ({ webgl, scheme, forced, motion, touch }) => ({
     ...quiet,
+    // A list of what was fetched would come up and take the keys.
+    'browser.download.alwaysOpenPanel': false,
     ...(webgl ? { 'webgl.force-enabled': true } : { 'webgl.disabled': true }),
     'layout.css.prefers-color-scheme.content-override': scheme === 'dark' ? 0 : 1,
     'ui.prefersReducedMotion': motion === 'reduce' ? 1 : 0,

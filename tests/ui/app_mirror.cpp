@@ -1,12 +1,12 @@
 // The patches of the mirror: small, complete, and never in the way of the focus.
 
 #include <algorithm>
-#include <cctype>
 #include <cstdlib>
 #include <random>
 
 #include "doctest/doctest.h"
 #include "tests/ui/desk.hpp"
+#include "tests/ui/no_number.hpp"
 #include "web/ui/mirror.hpp"
 
 using namespace overwater;
@@ -18,23 +18,6 @@ std::string all_of(const std::vector<std::string>& lines) {
     std::string out;
     for (const std::string& line : lines) out += line + '\n';
     return out;
-}
-
-/// Whether the words of a node say "nan" or "inf" where a number belongs.
-bool says_no_number(const Node& node) {
-    std::string words = node.name;
-    if (node.role == Role::output) words += ' ' + node.value;
-    std::string word;
-    for (const char c : words + ' ') {
-        // Letters beyond ASCII are of the word: "inférieure".
-        if (static_cast<unsigned char>(c) >= 0x80 || std::isalpha(static_cast<unsigned char>(c)) != 0) {
-            word += static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
-        } else {
-            if (word == "nan" || word == "inf") return true;
-            word.clear();
-        }
-    }
-    return false;
 }
 
 /// Those of `before` that are still in `after` must not have changed places; the first that has, or nothing.
