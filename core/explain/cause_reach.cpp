@@ -73,7 +73,7 @@ public:
     bool acid_may_be_short() const {
         if (!reacts() || !all_.readings.sample || !(setup_.acid_per_sample > 0)) return false;
         if (reaction(*all_.readings.sample, all_.readings.acid.value_or(Acid::hydrochloric)).with_water) return false;
-        return !all_.has(Output::acid_excess) || all_.outcome[Output::acid_excess] < enough_acid;
+        return !all_.has(Output::acid_excess) || all_.acid_is_below(enough_acid);
     }
     bool mercury_column() const {
         const UnitId unit = all_.readings[Field::barometer].unit;

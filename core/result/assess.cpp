@@ -148,9 +148,7 @@ private:
     /// Where the acid gives out, metal is left over, and the gas does not tell of all of it.
     std::optional<Message> refused_for_acid(Output output) const {
         const bool of_all_metal = output >= Output::molar_mass_found && output <= Output::alloy_share;
-        if (!of_all_metal || !all_.measured.setup.acid_limits || !(all_.outcome[Output::acid_excess] < 1)) {
-            return std::nullopt;
-        }
+        if (!of_all_metal || !all_.acid_gives_out()) return std::nullopt;
         return Message{"refusal.acid_gave_out"};
     }
 

@@ -45,10 +45,13 @@ struct Assessment {
 
     const OutputState& state(Output o) const { return states[static_cast<std::size_t>(o)]; }
     bool has(Output o) const { return outcome.ready.has(o); }
-    /// There is less acid than the metal needs: metal is left over, and the acid sets the gas.
-    bool acid_gives_out() const {
-        return measured.setup.acid_limits && has(Output::acid_excess) && outcome[Output::acid_excess] < 1;
+    /// There is less acid than `times` what the metal needs. Acid that is just enough is not called too little for the
+    /// last bit of a quotient.
+    bool acid_is_below(double times) const {
+        return measured.setup.acid_limits && has(Output::acid_excess) && outcome[Output::acid_excess] < times * (1 - 1e-12);
     }
+    /// Metal is left over, and the acid sets the gas.
+    bool acid_gives_out() const { return acid_is_below(1); }
     /// The value in SI units, where there is one.
     std::optional<double> value(Output o) const { return has(o) ? std::optional<double>(outcome[o]) : std::nullopt; }
 };

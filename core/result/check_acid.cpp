@@ -16,11 +16,9 @@ constexpr double highest_sulfuric = 2 * mole_per_litre.factor;
 
 void excess(Remarks& remarks) {
     const Assessment& all = remarks.run();
-    if (!remarks.setup().acid_limits || !all.has(Output::acid_excess)) return;
-    const double times = all.outcome[Output::acid_excess];
-    if (times < 1) {
+    if (all.acid_gives_out()) {
         remarks.doubt(Field::acid_volume, Message{"check.acid_limits"});
-    } else if (times < 2) {
+    } else if (all.acid_is_below(2)) {
         remarks.doubt(Field::acid_volume, Message{"check.acid_short"});
     }
 }

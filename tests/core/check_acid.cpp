@@ -25,6 +25,22 @@ TEST_CASE("acid that does not suffice, and acid that hardly does") {
     CHECK(!says(acid("hydrochloric", "0.1", "1.0").with({{Field::metal, "calcium"}}), "check.acid_limits"));
 }
 
+TEST_CASE("acid that is just enough is not called too little for the last bit of a quotient") {
+    // 0.1 g of 10 g/mol are 10 mmol and take 10 mmol of acid, which are 10 mL of 1 mol/L; 20 mL are twice as much.
+    const Sheet own = record_a().with({{Field::metal, "own"},
+                                       {Field::gas, "hydrogen"},
+                                       {Field::molar_mass, "10"},
+                                       {Field::gas_per_mole, "1"},
+                                       {Field::acid_per_mole, "1"},
+                                       {Field::mass_of_metal, "0.1"},
+                                       {Field::acid_volume, "10"},
+                                       {Field::acid_concentration, "1"}});
+    CHECK_FALSE(says(own, "check.acid_limits"));
+    CHECK(says(own.with({{Field::acid_volume, "9.99"}}), "check.acid_limits"));
+    CHECK_FALSE(says(own.with({{Field::acid_volume, "20"}}), "check.acid_short"));
+    CHECK(says(own.with({{Field::acid_volume, "19.9"}}), "check.acid_short"));
+}
+
 TEST_CASE("strong acid needs the teacher") {
     CHECK(says(acid("hydrochloric", "10", "3.1"), Field::acid_concentration, "note.strong_hydrochloric"));
     CHECK(!says(acid("hydrochloric", "10", "3.0"), "note.strong_hydrochloric"));

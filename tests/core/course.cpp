@@ -28,22 +28,14 @@ struct Expected {
 // (python3-iapws) or 19.1 torr of the class table, column by the CIPM density, gas law with the constant of CODATA (scipy);
 // standards.md's 22.414, 22.711, 24.055 and 24.465 L/mol are among the accepted values.
 constexpr Expected expected[] = {
-    {"0C_1atm_mmHg", "22.3860", "22.4140", "-0.1246"},
-    {"0C_1atm_torr", "22.3860", "22.4140", "-0.1246"},
-    {"0C_1atm_kPa", "22.3852", "22.4140", "-0.1283"},
-    {"0C_100kPa_kPa", "22.6818", "22.7110", "-0.1283"},
-    {"0C_100kPa_kPa_cm3", "22.6865", "22.7110", "-0.1077"},
-    {"room_kPa_cm3_24", "25.1650", "24.0000", "4.8544"},
-    {"room_kPa_cm3", "25.4796", "24.0000", "6.1650"},
-    {"0C_1atm_Pa_cm3", "22.1043", "22.4140", "-1.3815"},
-    {"25C_1atm_kPa_wet", "24.7684", "24.4654", "1.2387"},
-    {"0C_1atm_hPa_wet", "22.9752", "22.4140", "2.5041"},
-    {"room_hPa", "25.4796", "24.0000", "6.1650"},
-    {"20C_1atm_hPa_wet", "24.6575", "24.0551", "2.5041"},
-    {"25C_1atm_hPa_wet", "25.0781", "24.4654", "2.5041"},
-    {"0C_1atm_mmHg_comma", "22.3814", "22.4140", "-0.1452"},
-    {"0C_1atm_hPa", "22.3806", "22.4140", "-0.1488"},
-    {"0C_1atm_atm", "22.3898", "22.4140", "-0.1077"},
+    {"0C_1atm_mmHg", "22.3860", "22.4140", "-0.1246"},      {"0C_1atm_torr", "22.3860", "22.4140", "-0.1246"},
+    {"0C_1atm_kPa", "22.3852", "22.4140", "-0.1283"},       {"0C_100kPa_kPa", "22.6818", "22.7110", "-0.1283"},
+    {"0C_100kPa_kPa_cm3", "22.6865", "22.7110", "-0.1077"}, {"room_kPa_cm3_24", "25.1650", "24.0000", "4.8544"},
+    {"room_kPa_cm3", "25.4796", "24.0000", "6.1650"},       {"0C_1atm_Pa_cm3", "22.1043", "22.4140", "-1.3815"},
+    {"25C_1atm_kPa_wet", "24.7684", "24.4654", "1.2387"},   {"0C_1atm_hPa_wet", "22.9752", "22.4140", "2.5041"},
+    {"room_hPa", "25.4796", "24.0000", "6.1650"},           {"20C_1atm_hPa_wet", "24.6575", "24.0551", "2.5041"},
+    {"25C_1atm_hPa_wet", "25.0781", "24.4654", "2.5041"},   {"0C_1atm_mmHg_comma", "22.3814", "22.4140", "-0.1452"},
+    {"0C_1atm_hPa", "22.3806", "22.4140", "-0.1488"},       {"0C_1atm_atm", "22.3898", "22.4140", "-0.1077"},
 };
 
 /// Record A of method.md. Purity 100 %.
@@ -149,12 +141,14 @@ TEST_CASE("a course changes conventions alone: every reading of a record and its
 
 TEST_CASE("a course of one's own goes out as JSON and comes back, in any script, with what it does not know") {
     for (const Course& course : courses()) {
-        const OwnCourse own{"Herbst \"3 b\", \u043a\u0443\u0440\u0441 \u8bfe", course.conventions, R"({"later":{"a":[1]}})"};
+        const OwnCourse own{"Herbst \"3 b\", \u043a\u0443\u0440\u0441 \u8bfe", course.conventions,
+                            R"({"later":{"a":[1]}})"};
         const CourseLoad load = course_from_json(course_to_json(own));
         REQUIRE(load.course.has_value());
         CHECK(*load.course == own);
     }
-    const CourseLoad least = course_from_json("\xEF\xBB\xBF{\"overwater\":\"course\",\"version\":1,\"name\":\"a\",\"conventions\":{}}");
+    const CourseLoad least =
+        course_from_json("\xEF\xBB\xBF{\"overwater\":\"course\",\"version\":1,\"name\":\"a\",\"conventions\":{}}");
     REQUIRE(least.course.has_value());
     CHECK(least.course->conventions == Conventions{});
 }
@@ -194,4 +188,40 @@ TEST_CASE("a text that is no course is refused with a reason") {
     CHECK(is_course_name(wide));
     CHECK_FALSE(is_course_name(wide + "a"));
     CHECK_FALSE(is_course_name("\xE8"));
+}
+
+TEST_CASE("a course shows pressures and volumes in the units that its key names, with the digits of its places") {
+    using Digits = Conventions::MolarMassDigits;
+    struct Row {
+        const char* key;
+        UnitId pressure;
+        Digits digits;
+        DecimalSign sign;
+    };
+    // From memory: periodic tables in use there; Latin America, Germany, France and Italy write a comma.
+    const Row rows[] = {
+        {"0C_1atm_mmHg", UnitId::millimetre_of_mercury, Digits::abridged, DecimalSign::point},
+        {"0C_1atm_torr", UnitId::torr, Digits::abridged, DecimalSign::point},
+        {"0C_100kPa_kPa_cm3", UnitId::kilopascal, Digits::two_decimals, DecimalSign::point},
+        {"room_kPa_cm3_24", UnitId::kilopascal, Digits::whole, DecimalSign::point},
+        {"room_kPa_cm3", UnitId::kilopascal, Digits::one_decimal, DecimalSign::point},
+        {"0C_1atm_Pa_cm3", UnitId::pascal, Digits::whole, DecimalSign::point},
+        {"25C_1atm_kPa_wet", UnitId::kilopascal, Digits::whole, DecimalSign::point},
+        {"0C_1atm_hPa_wet", UnitId::hectopascal, Digits::one_decimal, DecimalSign::comma},
+        {"room_hPa", UnitId::hectopascal, Digits::one_decimal, DecimalSign::comma},
+        {"20C_1atm_hPa_wet", UnitId::hectopascal, Digits::one_decimal, DecimalSign::comma},
+        {"25C_1atm_hPa_wet", UnitId::hectopascal, Digits::one_decimal, DecimalSign::comma},
+        {"0C_1atm_mmHg_comma", UnitId::millimetre_of_mercury, Digits::one_decimal, DecimalSign::comma},
+        {"0C_1atm_hPa", UnitId::hectopascal, Digits::one_decimal, DecimalSign::comma},
+        {"0C_1atm_atm", UnitId::atmosphere, Digits::two_decimals, DecimalSign::comma},
+    };
+    for (const Row& row : rows) {
+        INFO(row.key);
+        const Conventions& by = course_of(row.key).conventions;
+        CHECK(by.pressure_unit == row.pressure);
+        CHECK(by.molar_mass_digits == row.digits);
+        CHECK(by.decimal_sign == row.sign);
+        const bool cubic = std::string_view(row.key).find("cm3") != std::string_view::npos;
+        CHECK((by.volume_unit == Conventions::VolumeUnit::cm3) == cubic);
+    }
 }

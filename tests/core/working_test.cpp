@@ -126,8 +126,8 @@ TEST_CASE("a tie in the working is rounded as the conventions say") {
     steps.round = Conventions::Round::at_each_step;
     Conventions even_steps = even;
     even_steps.round = Conventions::Round::at_each_step;
-    const Sheet masses = record_a().with(
-        {{Field::mass_from, "ribbon"}, {Field::ribbon_length, "2.5"}, {Field::mass_per_metre, "1.65"}});
+    const Sheet masses =
+        record_a().with({{Field::mass_from, "ribbon"}, {Field::ribbon_length, "2.5"}, {Field::mass_per_metre, "1.65"}});
     // 0.025 m x 1.65 g/m = 0.04125 g: two figures and one more are 0.0413 or 0.0412.
     CHECK(Page(masses, steps).step(Output::mass).value == doctest::Approx(0.0413e-3).epsilon(1e-12));
     CHECK(Page(masses, even_steps).step(Output::mass).value == doctest::Approx(0.0412e-3).epsilon(1e-12));
@@ -247,4 +247,12 @@ TEST_CASE("the share in an alloy is written out with the moles that a gram of ea
     CHECK(numbers.find("65.38 g/mol") != std::string::npos);
     CHECK(numbers.find("26.982 g/mol") != std::string::npos);
     CHECK(numbers.find("100 %") != std::string::npos);
+}
+
+TEST_CASE("constants stand in a working with the digits that are given for them") {
+    // CODATA 2018: 8.31446 J/(mol K); CIAAW 2021: 24.305 g/mol of magnesium.
+    const Page gas_constant(record_a().with({{Field::target, "gas_constant"}}));
+    CHECK(gas_constant.numbers(Output::percent_error).find("8.31446 J") != std::string::npos);
+    const Page molar_mass(record_a().with({{Field::target, "molar_mass"}}));
+    CHECK(molar_mass.numbers(Output::percent_error).find("24.305 g/mol") != std::string::npos);
 }

@@ -25,7 +25,10 @@ TEST_CASE("Grubbs: critical values") {
 
 TEST_CASE("Dixon: the values that are tabled for 95 %, two-sided") {
     // Rorabacher, Anal. Chem. 63 (1991) 139, r10.
-    constexpr double rows[][2]{{3, .970}, {4, .829}, {5, .710}, {6, .625}, {7, .568}, {10, .466}, {15, .384}, {20, .342}, {30, .298}};
+    constexpr double rows[][2]{{3, .970},  {4, .829},  {5, .710},  {6, .625},  {7, .568},  {8, .526},  {9, .493},
+                               {10, .466}, {11, .444}, {12, .426}, {13, .410}, {14, .396}, {15, .384}, {16, .374},
+                               {17, .365}, {18, .356}, {19, .349}, {20, .342}, {21, .337}, {22, .331}, {23, .326},
+                               {24, .321}, {25, .317}, {26, .312}, {27, .308}, {28, .305}, {29, .301}, {30, .298}};
     for (const auto& row : rows) {
         std::vector<double> values;
         for (int i = 0; i < static_cast<int>(row[0]); ++i) values.push_back(i);
