@@ -32,8 +32,8 @@ void write_reading(Entries& entries, Field field, double base, int more_decimals
     const double half = difference_from_base(half_width_of(entries, field), unit);
     // A doubt typed behind the reading is its own; it goes into the box for it.
     if (entry.plus_minus.empty() && before.doubt.half_width) {
-        entry.plus_minus =
-            format_significant(difference_from_base(*before.doubt.half_width, unit), 6, DecimalSign::point);
+        const double typed = difference_from_base(*before.doubt.half_width, unit);
+        entry.plus_minus = without_end_zeros(format_significant(typed, 6, DecimalSign::point), DecimalSign::point);
     }
     entry.text = format_fixed(from_base(base, unit), decimals_of_half_width(half) + more_decimals, DecimalSign::point);
     entry.unit = unit;

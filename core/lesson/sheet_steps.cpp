@@ -4,7 +4,7 @@
 #include <iterator>
 #include <span>
 
-#include "core/result/measured.hpp"
+#include "core/result/assess.hpp"
 
 namespace overwater {
 

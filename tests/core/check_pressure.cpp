@@ -125,6 +125,14 @@ TEST_CASE("a vapour pressure of another temperature says of which") {
         CAPTURE(innocent);
         CHECK(looked_up(innocent).assessed().checks.empty());
     }
+    // Two figures stand for whatever rounds to them: 2.5 kPa for up to 2.550, which is the row of 21.4 °C (record A), and a
+    // row is a degree.
+    const auto at = [&](const char* celsius, const char* text) {
+        return says(looked_up(text).with({{Field::temperature, celsius}}), "check.vapour_of_other_temperature");
+    };
+    CHECK_FALSE(at("22.39", "2.5 kPa"));
+    CHECK(at("22.42", "2.5 kPa"));
+    CHECK(at("22.39", "2.50 kPa"));
     // Only where it is used.
     CHECK(!says(record_a().with({{Field::own_vapour_pressure, "3.170"}}), "check.vapour_of_other_temperature"));
 }

@@ -80,6 +80,18 @@ TEST_CASE("rooms that cannot be those of one lesson are asked about") {
     REQUIRE(check);
     CHECK(check->runs == std::vector<std::size_t>{0, 1});
     CHECK(!find(between({a, b.with({{Field::temperature, "23.0"}})}), "check.rooms_differ"));
+    // Each as it was typed, to a millionth at the most.
+    for (const auto& [text, places] : {std::pair{"30", 0}, {"30.12", 2}, {"30.123456", 6}, {"30.12345678", 6}}) {
+        const char* const typed = text;
+        const int decimals = places;
+        CAPTURE(typed);
+        const auto checks = between({a, b.with({{Field::temperature, typed}})});
+        REQUIRE(find(checks, "check.rooms_differ"));
+        for (const Argument& argument : find(checks, "check.rooms_differ")->message.arguments) {
+            if (argument.name == "one") CHECK(argument.digits == 1);
+            if (argument.name == "other") CHECK(argument.digits == decimals);
+        }
+    }
     CHECK(find(between({a, b.with({{Field::barometer, "748 mmHg"}}), c.with({{Field::barometer, "101.0"}})}),
                "check.rooms_differ")
               ->runs == std::vector<std::size_t>{0, 2});

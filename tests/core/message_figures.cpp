@@ -119,7 +119,7 @@ TEST_CASE("a class's estimates have two figures, a factor that is to be recognis
 }
 
 TEST_CASE("what the water takes up, what a report would do and what an acid holds back, by hand") {
-    // Bunsen's coefficient of carbon dioxide at 20 °C is 0.878 (handbooks): as it stands at 20 °C, 0.942 mL a mL.
+    // Bunsen's coefficient of carbon dioxide at 20 °C is 0.878 (from memory): as it stands at 20 °C, 0.942 mL a mL.
     const Sheet carbonate = record_a().with({{Field::metal, "calcium_carbonate"}, {Field::mass_of_metal, "0.1697"}});
     const auto taken_up = [&](const Sheet& sheet) {
         return number_in(found(sheet, Field::metal, "note.soluble_gas"), "volume");

@@ -4,6 +4,7 @@
 #include <string>
 
 #include "core/matter/elements.hpp"
+#include "core/matter/periodic_table.hpp"
 #include "core/quantity/number_format.hpp"
 
 using namespace overwater;
@@ -16,8 +17,8 @@ struct Row {
     const char* abridged;
     double plus_minus;
     bool is_interval;
-    double first;  ///< lower end of the interval, or the standard value
-    double second; ///< upper end, or its uncertainty
+    double first;   ///< lower end of the interval, or the standard value
+    double second;  ///< upper end, or its uncertainty
 };
 
 const Row rows[] = {
@@ -35,7 +36,7 @@ const Row rows[] = {
     {"Pb", "207.2", 1.1, true, 206.14, 207.94},
 };
 
-} // namespace
+}  // namespace
 
 TEST_CASE("standard atomic weights against IUPAC/CIAAW 2021") {
     CHECK(elements().size() == std::size(rows));
@@ -58,6 +59,20 @@ TEST_CASE("the abridged bounds cover what they abridge") {
         const double rounding = 1e-12;
         CHECK(row.value - row.plus_minus <= row.lowest + rounding);
         CHECK(row.value + row.plus_minus >= row.highest - rounding);
+    }
+}
+
+TEST_CASE("an abridged weight is printed to the last digit of its bound, and no further") {
+    // So is Table 1: 87.62 ± 0.01, 207.2 ± 1.1, 1.0080 ± 0.0002. The fewest decimals that hold both numbers are those printed.
+    const auto whole = [](double number, int decimals) {
+        const double scaled = number * std::pow(10.0, decimals);
+        return std::fabs(scaled - std::round(scaled)) < 1e-6;
+    };
+    for (const AtomicWeight& row : standard_atomic_weights()) {
+        INFO(std::string(row.symbol));
+        int decimals = 0;
+        while (!whole(row.value, decimals) || !whole(row.plus_minus, decimals)) ++decimals;
+        CHECK(row.decimals == decimals);
     }
 }
 

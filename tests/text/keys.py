@@ -149,9 +149,9 @@ def asked_steps(sources):
     # The sheet ends with what is sought: any output after the amount of gas by its volume.
     outputs = sources.names("output_names")
     asked = {"mean", *outputs[outputs.index("amount_by_volume"):]}
-    for path, array in (("core/lesson/slip_table.cpp", "slip_table"), ("core/lesson/marking.cpp", "chain"),
-                        ("core/lesson/marking.cpp", "chain_as_collected"), ("core/lesson/marking.cpp", "chain_to_constant"),
-                        ("core/lesson/marking.cpp", "chain_by_volume")):
+    for path, array in (("core/lesson/slip_table.cpp", "slip_table"), ("core/lesson/sheet_steps.cpp", "chain"),
+                        ("core/lesson/sheet_steps.cpp", "chain_as_collected"), ("core/lesson/sheet_steps.cpp", "chain_to_constant"),
+                        ("core/lesson/sheet_steps.cpp", "chain_by_volume")):
         tokens = sources.tokens[path]
         begin = next(i for i, t in enumerate(tokens) if t.text == array)
         body = tokens[begin:closing(tokens, next(i for i in range(begin, len(tokens)) if tokens[i].text == "{"))]

@@ -18,6 +18,9 @@ enum class ControlPart : std::uint8_t { text, unit, doubt, instrument, plus_minu
 /// The fixed key of a reading's control: bench.scale_reading; that of its unit ends in .unit.
 inline std::string key_of_control(Field field) { return "bench." + std::string(name_of(field)); }
 
+/// The key of the sentence below it with this number, from 0 in the order of the checks.
+inline std::string key_of_remark(Field field, int number) { return key_of_control(field) + ".remark" + std::to_string(number); }
+
 /// Keys of the parts of its doubt: bench.scale_reading.plus_minus, bench.scale_reading.repeat.0. `doubt` is the button
 /// that shows them.
 std::string key_of_control(Field field, ControlPart part, std::size_t repeat = 0);

@@ -297,7 +297,7 @@ private:
 
     void take(std::size_t weighed, double gas_per_mole, std::size_t gas) {
         const std::string words = app_.say(Message{"equations.take"}.text("substance", names_[weighed]));
-        const float wide = std::ceil(ui_.text_width(words, Type{})) + 28;
+        const float wide = std::ceil(ui_.text_width(words, Type{}));
         const float tall = ui_.touch() ? 44.0f : 32.0f;
         if (ui_.button("equations.take", {area_.x, y_, std::min(wide, area_.w), tall}, words)) {
             app_.take_reaction(for_the_bench(weighed, gas_per_mole, gas));

@@ -7,6 +7,7 @@
 #include "web/app/control_key.hpp"
 #include "web/draw/typeset.hpp"
 #include "web/panels/panels.hpp"
+#include "web/panels/remark.hpp"
 #include "web/panels/wording.hpp"
 
 namespace overwater {
@@ -16,8 +17,11 @@ namespace {
 class Projector {
 public:
     Projector(App& app, Ui& ui)
-        : app_(app), ui_(ui), scale_(std::clamp(std::min(ui.width() / 1280, ui.height() / 720), 0.76f, 3.0f)),
-          margin_(std::round(48 * scale_)), steps_(projector_steps(app)) {}
+        : app_(app),
+          ui_(ui),
+          scale_(std::clamp(std::min(ui.width() / 1280, ui.height() / 720), 0.76f, 3.0f)),
+          margin_(std::round(48 * scale_)),
+          steps_(projector_steps(app)) {}
 
     void draw() {
         head();
@@ -35,10 +39,12 @@ private:
         y_ = px(26);
         const Type small = type(23, Ink::soft);
         ui_.text("projector.record", {margin_, y_, inner() * 0.5f, 0}, record_words(), small);
-        ui_.text("projector.conditions", {margin_ + inner() * 0.5f, y_, inner() * 0.5f, 0}, conditions_words(app_), small, Anchor::end);
+        ui_.text("projector.conditions", {margin_ + inner() * 0.5f, y_, inner() * 0.5f, 0}, conditions_words(app_),
+                 small, Anchor::end);
         y_ += px(46);
         y_ += ui_.heading("projector.heading", 1, {margin_, y_, inner(), 0}, app_.say("working.heading"),
-                          type(40, Ink::text, Face::semibold)) + px(18);
+                          type(40, Ink::text, Face::semibold)) +
+              px(18);
     }
 
     std::string record_words() const {
@@ -63,7 +69,8 @@ private:
         if (step != nullptr) {
             Formula numbers = step->numbers;
             if (const WorkingStep* before = step_before(output)) mark_changes(numbers, before->numbers);
-            whole = Formula::of(Formula::Kind::row, {step->symbol, Formula::leaf(Formula::Kind::operation, "="), numbers});
+            whole =
+                Formula::of(Formula::Kind::row, {step->symbol, Formula::leaf(Formula::Kind::operation, "="), numbers});
             picture = typeset(whole, px(28), Ink::text, ui_.measure(), &baseline);
         }
         const float result_room = px(240);
@@ -74,8 +81,10 @@ private:
         ui_.draw_text({margin_, middle - px(14.5f)}, std::to_string(index + 1), words);
         ui_.text(key + ".name", {left, middle - Ui::line_height(words) / 2, name_width + 2, 0}, name, words);
         if (step == nullptr) {
-            ui_.text(key + ".state", {left + name_width + px(20), middle - Ui::line_height(words) / 2, inner() - name_width - px(90), 0},
-                     app_.shown_briefly(output), type(25, Ink::soft));
+            ui_.text(
+                key + ".state",
+                {left + name_width + px(20), middle - Ui::line_height(words) / 2, inner() - name_width - px(90), 0},
+                app_.shown_briefly(output), type(25, Ink::soft));
         } else {
             // On one baseline with the name.
             const float top = below ? y_ + px(52) : std::max(y_, middle + px(9) - baseline);
@@ -105,7 +114,8 @@ private:
         const Type bold = type(29, changed ? Ink::copper : Ink::text, Face::semibold);
         const float wide = ui_.text_width(words, bold) + 4;
         const float up = changed ? px(13) : 0;
-        ui_.output(key + ".value", {right - wide, middle - px(22) - up, wide, px(44)}, words, step_name(app_, output), bold, Anchor::end);
+        ui_.output(key + ".value", {right - wide, middle - px(22) - up, wide, px(44)}, words, step_name(app_, output),
+                   bold, Anchor::end);
         if (!changed) return;
         const Type small = type(22, Ink::soft);
         const std::string before = app_.say(Message{"projector.was"}.text("value", was));
@@ -120,9 +130,9 @@ private:
     std::string words_before(Output output) const {
         const WorkingStep* step = step_before(output);
         if (step == nullptr) return {};
-        return app_.language().with_unit(
-            format_fixed(in_unit(output, step->value, step->unit), step->shown_decimals, app_.language().decimal_sign()),
-            step->unit);
+        return app_.language().with_unit(format_fixed(in_unit(output, step->value, step->unit), step->shown_decimals,
+                                                      app_.language().decimal_sign()),
+                                         step->unit);
     }
 
     /// One reading at a time, chosen from those that were put down; the one at hand stays when it is cleared.
@@ -136,7 +146,8 @@ private:
         const std::string label = app_.say("projector.reading");
         const float label_width = ui_.text_width(label, words) + 4;
         const Rect label_rect = flow.next(label_width);
-        ui_.label("projector.field.label", "projector.field", {label_rect.x, label_rect.y, label_width, tall}, label, words);
+        ui_.label("projector.field.label", "projector.field", {label_rect.x, label_rect.y, label_width, tall}, label,
+                  words);
         const Field field = app_.projector_field();
         Ui::Choice choice;
         float widest = 0;
@@ -156,29 +167,58 @@ private:
         about.name = app_.say("field." + std::string(name_of(field)));
         about.size = px(24);
         const Rect box = flow.next(px(170));
+        about.invalid = !wrong_.empty();
+        for (const auto& said : wrong_) {
+            if (!about.described_by.empty()) about.described_by += ' ';
+            about.described_by += said.first;
+        }
         ui_.field(key_of_control(field), {box.x, box.y, box.w, tall}, about);
         const Reading& reading = app_.assessment().readings[field];
         const UnitId unit = app_.unit_of(app_.entry(field), reading.unit, reading.number.unit != UnitId::none);
         const std::string symbol(info(unit).symbol);
         const float symbol_width = ui_.text_width(symbol, words) + 4;
         const Rect sign = flow.next(symbol_width);
-        if (!symbol.empty()) ui_.text("projector.unit", {sign.x, sign.y + (tall - Ui::line_height(words)) / 2, symbol_width, 0}, symbol, words);
+        if (!symbol.empty())
+            ui_.text("projector.unit", {sign.x, sign.y + (tall - Ui::line_height(words)) / 2, symbol_width, 0}, symbol,
+                     words);
         if (app_.projector_before() != nullptr) {
             const std::string forget = app_.say("projector.forget");
             const Rect rect = flow.next(ui_.text_width(forget, words) + px(24));
-            if (ui_.button("projector.forget", {rect.x, rect.y, rect.w, tall}, forget, Ui::ButtonLook::framed, false, {}, px(22))) {
+            if (ui_.button("projector.forget", {rect.x, rect.y, rect.w, tall}, forget, Ui::ButtonLook::framed, false,
+                           {}, px(22))) {
                 app_.projector_forget_marks();
             }
         }
+        float bottom = flow.bottom();
+        for (const auto& [key, said] : wrong_)
+            bottom += draw_remark(ui_, {margin_, bottom, inner(), 0}, key, said, true, px(22));
         ui_.close();
-        return flow.bottom() - top;
+        return bottom - top;
+    }
+
+    /// What is wrong with the reading that is changed here; notes are for the bench. Returns the height it will take.
+    float find_wrong() {
+        int number = 0;
+        float tall = 0;
+        for (const Check& check : app_.assessment().checks) {
+            if (check.field != app_.projector_field()) continue;
+            std::string key = key_of_remark(check.field, number++);
+            if (check.weight == Check::Weight::note) continue;
+            const std::string words = app_.say(check.message);
+            const auto lines = static_cast<float>(ui_.lines(words, type(22), inner() - 16).size());
+            tall += Ui::line_height(type(22)) * lines + 10;
+            wrong_.emplace_back(std::move(key), words);
+        }
+        return tall;
     }
 
     void foot(std::size_t step) {
         const float tall = std::max(px(44), 44.0f);
         if (app_.projector_changes()) {
             y_ += px(14);
-            y_ += changes(std::max(y_, ui_.height() - 2 * tall - px(34)));
+            const float said = find_wrong();
+            const float beginning = std::max(y_, ui_.height() - 2 * tall - px(34) - said);
+            y_ = beginning + changes(beginning);
         }
         const float top = std::max(y_ + px(16), ui_.height() - tall - px(12));
         Flow flow(margin_ - px(8), top, inner(), tall, px(10));
@@ -191,13 +231,16 @@ private:
         };
         if (press("projector.back", step > 0 || app_.projector_shows())) app_.projector_go(-1);
         if (press("projector.next", step + 1 < steps_.size() || !app_.projector_shows())) app_.projector_go(1);
-        if (press(app_.projector_changes() ? "projector.done" : "projector.changes", true)) app_.projector_toggle_changes();
+        if (press(app_.projector_changes() ? "projector.done" : "projector.changes", true))
+            app_.projector_toggle_changes();
         if (press("projector.leave", true)) app_.leave_projector();
         const std::string count = app_.say(Message{"projector.count"}
                                                .text("step", std::to_string(step + 1))
                                                .text("steps", std::to_string(steps_.size())));
-        ui_.text("projector.count", {margin_ + inner() * 0.6f, flow.bottom() - tall + (tall - Ui::line_height(type(22))) / 2, inner() * 0.4f, 0}, count,
-                 type(22, Ink::soft), Anchor::end);
+        ui_.text("projector.count",
+                 {margin_ + inner() * 0.6f, flow.bottom() - tall + (tall - Ui::line_height(type(22))) / 2,
+                  inner() * 0.4f, 0},
+                 count, type(22, Ink::soft), Anchor::end);
         ui_.reach(flow.bottom() + px(8));
     }
 
@@ -206,6 +249,7 @@ private:
     float scale_;
     float margin_;
     std::vector<Output> steps_;
+    std::vector<std::pair<std::string, std::string>> wrong_;  ///< key and words of what is said below the reading
     float y_ = 0;
 };
 
@@ -226,7 +270,8 @@ std::vector<Output> main_steps(const App& app) {
 
 std::vector<Output> projector_steps(const App& app) {
     std::vector<Output> steps = main_steps(app);
-    if (app.assessment().state(Output::percent_error).kind != OutputState::Kind::not_asked) steps.push_back(Output::percent_error);
+    if (app.assessment().state(Output::percent_error).kind != OutputState::Kind::not_asked)
+        steps.push_back(Output::percent_error);
     return steps;
 }
 

@@ -24,8 +24,6 @@ bool says_more(Field field) {
            field == Field::temperature || field == Field::barometer;
 }
 
-std::string remark_key(Field field, int number) { return key_of_control(field) + ".remark" + std::to_string(number); }
-
 /// What is taken where nothing was chosen; empty where it has to be asked.
 std::string_view usual(Field field) {
     const bool has_usual = field == Field::mass_from || field == Field::pressure_kind || field >= Field::apparatus;
@@ -201,7 +199,7 @@ std::string ReadingsRows::remark_keys(Field field) const {
     if (!hints_ && app_.attended() == field) add("bench.hint");
     int number = 0;
     for (const Check& check : app_.assessment().checks) {
-        if (check.field == field) add(remark_key(field, number++));
+        if (check.field == field) add(key_of_remark(field, number++));
     }
     return keys;
 }
@@ -210,7 +208,7 @@ void ReadingsRows::remarks(Field field) {
     int number = 0;
     for (const Check& check : app_.assessment().checks) {
         if (check.field != field) continue;
-        y_ += draw_remark(ui_, {area_.x, y_, area_.w, 0}, remark_key(field, number++), app_.say(check.message),
+        y_ += draw_remark(ui_, {area_.x, y_, area_.w, 0}, key_of_remark(field, number++), app_.say(check.message),
                           check.weight != Check::Weight::note);
     }
     const std::string hint = key_for_run(app_, "hint." + std::string(name_of(field)));

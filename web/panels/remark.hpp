@@ -5,6 +5,6 @@
 namespace overwater {
 
 /// A sentence below the field it belongs to; a loud one on warning paper. Returns the height it took.
-float draw_remark(Ui& ui, const Rect& area, const TextView& key, const TextView& words, bool loud);
+float draw_remark(Ui& ui, const Rect& area, const TextView& key, const TextView& words, bool loud, float size = 14);
 
 }  // namespace overwater

@@ -159,7 +159,9 @@ bool Ui::button(const TextView& key, const Rect& rect, const TextView& words, Bu
         const float left = rect.x + (rect.w - wide) / 2;
         rule({left, y + size * 1.02f}, {left + wide, y + size * 1.02f}, Ink::copper, hot ? 2.0f : 1.0f);
     }
-    focus_ring(key, rect, corner);
+    // A link may be no wider than its words, which the ring must not touch.
+    const float room = look == ButtonLook::link ? 4.0f : 0.0f;
+    focus_ring(key, {rect.x - room, rect.y, rect.w + 2 * room, rect.h}, corner);
     Node& node = add(key, Role::button, rect);
     node.name = name.empty() ? std::string(words) : std::move(name);
     node.current = current;
