@@ -3,6 +3,8 @@
 #include "core/explain/figures.hpp"
 #include "core/explain/setter.hpp"
 #include "core/explain/symbols.hpp"
+#include "core/quantity/number_format.hpp"
+#include "core/quantity/number_text.hpp"
 #include "core/result/evaluate.hpp"
 
 namespace overwater {
@@ -64,7 +66,12 @@ Working::Working(const Assessment& assessment, const Conventions& conventions, s
         const Precision precision = figures[static_cast<std::size_t>(index)].precision;
         step.figures = precision.exact ? 6 : figures_of(precision, step.value);
         step.decimals = decimals_for(in_unit(output, step.value, step.unit), step.figures);
-        if (output == Output::percent_error) step.decimals = 1;  // a difference of neighbours leaves no figure to count
+        if (output == Output::percent_error) {
+            // A difference of neighbours leaves no figure to count: as many as its one decimal leaves.
+            step.decimals = 1;
+            const std::string rounded = format_fixed(in_unit(output, step.value, step.unit), step.decimals, DecimalSign::point);
+            step.figures = parse_number(rounded, Measure::number).figures;
+        }
         step.shown_decimals = precision.exact || !has_guard(trace_, expression) ? step.decimals : step.decimals + 1;
         step.symbol = symbol_of(output, assessment.readings);
         step.letters = setter.letters(expression);

@@ -6,6 +6,8 @@
 
 #include "core/explain/working.hpp"
 #include "core/quantity/gum.hpp"
+#include "core/quantity/number_format.hpp"
+#include "core/quantity/number_text.hpp"
 #include "core/result/evaluate.hpp"
 
 namespace overwater {
@@ -152,10 +154,15 @@ private:
             if (step.output != out.step.output) continue;
             out.unit = step.unit;
             out.decimals = step.decimals;
-            if (out.answer.value && step.figures < 15) {
-                const int off = out.answer.number.figures - step.figures;
-                if (std::abs(off) > rules_.spare_figures) out.figures_off = off;
-            }
+            count_figures(out, step.figures);
+        }
+    }
+
+    void count_figures(MarkedStep& out, int figures) const {
+        out.figures_off = {};
+        if (out.answer.value && figures < 15) {
+            const int off = out.answer.number.figures - figures;
+            if (std::abs(off) > rules_.spare_figures) out.figures_off = off;
         }
     }
 
@@ -193,6 +200,9 @@ private:
             own_band = compared(own_band);
             exact = percent_error_of(exact);
             expected = percent_error_of(expected);
+            // That of the mean may have more figures than that of the first run.
+            const double shown = in_unit(out.step.output, expected, out.unit);
+            count_figures(out, parse_number(format_fixed(shown, out.decimals, DecimalSign::point), Measure::number).figures);
         }
         out.right = exact;
         out.expected = expected;

@@ -3,11 +3,9 @@
 
 #include <doctest/doctest.h>
 
-#include <cmath>
 #include <string>
 
 #include "tests/core/check_support.hpp"
-#include "tests/standards/wagner_pruss.hpp"
 
 using namespace overwater;
 using namespace overwater::test;

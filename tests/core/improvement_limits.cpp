@@ -3,8 +3,7 @@
 #include <doctest/doctest.h>
 
 #include <cmath>
-#include <limits>
-#include <string>
+#include <vector>
 
 #include "core/result/budget.hpp"
 #include "tests/core/check_support.hpp"

@@ -164,6 +164,8 @@ TEST_CASE("a mass that may be nothing: the interval is open above, with a median
     // 0.03 g +- 0.05 g, triangular: m <= 0 has the probability 0.4^2/2 = 8 %.
     const MonteCarloResult result = run_all(one_figure_mass(0.05e-3), standard, 200000);
     CHECK_FALSE(result.has_mean);
+    CHECK(result.mean == 0);
+    CHECK(result.u == 0);
     CHECK(result.symmetric.open_above);
     CHECK(result.shortest.open_above);
     CHECK(std::isinf(result.symmetric.high));

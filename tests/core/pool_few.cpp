@@ -1,8 +1,6 @@
 // Classes of one or two runs, of equal amounts, and without gas: where a line or a scatter is not to be had.
 #include <doctest/doctest.h>
 
-#include <array>
-#include <string>
 #include <vector>
 
 #include "core/pool/class_set.hpp"

@@ -2,7 +2,6 @@
 // scatter, swaps and percentages are common practice, no source.
 #include <doctest/doctest.h>
 
-#include <array>
 #include <cmath>
 #include <string>
 #include <vector>

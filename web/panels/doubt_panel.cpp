@@ -8,6 +8,7 @@
 #include "web/panels/doubt_words.hpp"
 #include "web/panels/panels.hpp"
 #include "web/panels/types.hpp"
+#include "web/panels/wording.hpp"
 
 namespace overwater {
 
@@ -28,7 +29,7 @@ public:
     }
 
     float draw() {
-        const std::string name = app_.say(Message{"reading_doubt.panel"}.field("reading", name_of(field_)));
+        const std::string name = app_.say(Message{"reading_doubt.panel"}.text("reading", field_name(app_, field_)));
         ui_.open(key_ + ".doubt_panel", Role::group, {area_.x, area_.y, area_.w, 0}, name);
         instrument();
         if (field_ != Field::tube_capacity) {
@@ -89,7 +90,7 @@ private:
         Ui::Field about;
         about.name = app_.say(Message{"reading_doubt.plus_minus_name"}
                                   .text("label", app_.say("reading_doubt.plus_minus"))
-                                  .field("reading", name_of(field_)));
+                                  .text("reading", field_name(app_, field_)));
         about.value = entry_.plus_minus;
         about.invalid = reading_.doubt.problem != Problem::none;
         about.described_by = doubt_ != nullptr ? key_ + ".doubt_says" : std::string();
@@ -144,7 +145,7 @@ private:
             about.name = app_.say(Message{"reading_doubt.again_name"}
                                       .text("label", app_.say("reading_doubt.again"))
                                       .count("number", static_cast<long long>(number) + 1)
-                                      .field("reading", name_of(field_)));
+                                      .text("reading", field_name(app_, field_)));
             if (number < entry_.repeats.size()) about.value = entry_.repeats[number];
             about.invalid =
                 parse_number(about.value, info(reading_.unit).measure).state == NumberText::State::not_a_number;

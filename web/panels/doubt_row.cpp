@@ -5,6 +5,7 @@
 #include "web/app/app.hpp"
 #include "web/app/control_key.hpp"
 #include "web/panels/doubt_words.hpp"
+#include "web/panels/wording.hpp"
 
 namespace overwater {
 
@@ -99,7 +100,7 @@ ReadingDoubt reading_doubt(const App& app, Field field) {
         }
     }
     words.spoken = app.say(Message{open ? "reading_doubt.close_name" : "reading_doubt.open_name"}
-                               .field("reading", name_of(field))
+                               .text("reading", field_name(app, field))
                                .text("doubt", words.with_unit)
                                .text("from", from));
     return words;

@@ -85,14 +85,14 @@ std::string doubt_name(const App& app, const Doubt& doubt) {
     switch (doubt.kind) {
         case DoubtKind::reading:
             if (doubt.input == Input::scale_reading || doubt.input == Input::start_reading) {
-                return app.say(Message{"doubt.kind.scale_reading"}.field("reading", name_of(field)));
+                return app.say(Message{"doubt.kind.scale_reading"}.text("reading", field_name(app, field)));
             }
             return field_name(app, field);
         case DoubtKind::scatter:
             return app.say(Message{"doubt.kind.scatter"}
-                               .field("reading", name_of(field))
+                               .text("reading", field_name(app, field))
                                .count("number", static_cast<long long>(std::lround(doubt.degrees)) + 1));
-        case DoubtKind::not_measured: return app.say(Message{"doubt.kind.not_measured"}.field("reading", name_of(field)));
+        case DoubtKind::not_measured: return app.say(Message{"doubt.kind.not_measured"}.text("reading", field_name(app, field)));
         default: return app.say(kind);
     }
 }
@@ -177,12 +177,12 @@ std::string improvement_words(const App& app, const Budget& budget, const Improv
             message = Message{"improve.finer"}.text("instrument", app.say("instrument." + std::string(improvement.better->key)));
             break;
         case Way::measure_it:
-            message = Message{"improve.measure"}.field("reading", name_of(field));
+            message = Message{"improve.measure"}.text("reading", field_name(app, field));
             break;
         case Way::ribbon_by_length: message = Message{"improve.ribbon"}; break;
         case Way::more_metal: message = Message{"improve.more_metal"}; break;
         case Way::read_again:
-            message = Message{"improve.again"}.field("reading", name_of(field));
+            message = Message{"improve.again"}.text("reading", field_name(app, field));
             break;
     }
     const UnitId unit = unit_of_budget(app, budget);

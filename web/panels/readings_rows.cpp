@@ -99,7 +99,7 @@ void ReadingsRows::unit(Field field, Rect box) {
     units.chosen = info(read).key;
     units.framed = false;
     units.ink = Ink::soft;
-    units.name = app_.say(Message{"bench.unit_of"}.field("reading", name_of(field)));
+    units.name = app_.say(Message{"bench.unit_of"}.text("reading", field_name(app_, field)));
     // The mark stands right behind the unit; the unit itself stands still.
     const float wide = std::min(unit_width_ - 8, ui_.text_width(info(read).symbol, Type{}) + 24);
     const float least = ui_.touch() ? 44.0f : 36.0f;

@@ -301,7 +301,10 @@ private:
         } else if (all.measured.setup.vapour == VapourFrom::not_subtracted) {
             below.words = app_.say(Message{"results.parts_wet"}.text("barometer", barometer));
         } else if (column == 0) {
-            below.words = app_.say(Message{"results.parts_level"}.text("barometer", barometer).text("vapour", vapour));
+            const bool levels = has_column(all.measured.setup);
+            below.words = app_.say(Message{levels ? "results.parts_level" : "results.parts_vapour"}
+                                       .text("barometer", barometer)
+                                       .text("vapour", vapour));
         } else {
             below.words = app_.say(Message{signed_column() > 0 ? "results.parts_inside" : "results.parts_outside"}
                                        .text("barometer", barometer)
