@@ -32,6 +32,10 @@ double in_unit(Output output, double value, UnitId unit) {
     return output == Output::absolute_temperature ? value : from_base(value, unit);
 }
 
+int figures_shown(Output output, double value, UnitId unit, int decimals) {
+    return parse_number(format_fixed(in_unit(output, value, unit), decimals, DecimalSign::point), Measure::number).figures;
+}
+
 UnitId shown_unit(Output output, const Readings& readings, const Conventions& conventions) {
     const UnitId usual = unit_of(output);
     if (usual != UnitId::kilopascal) return named_unit(usual, conventions.volume_unit);
@@ -69,8 +73,7 @@ Working::Working(const Assessment& assessment, const Conventions& conventions, s
         if (output == Output::percent_error) {
             // A difference of neighbours leaves no figure to count: as many as its one decimal leaves.
             step.decimals = 1;
-            const std::string rounded = format_fixed(in_unit(output, step.value, step.unit), step.decimals, DecimalSign::point);
-            step.figures = parse_number(rounded, Measure::number).figures;
+            step.figures = figures_shown(output, step.value, step.unit, step.decimals);
         }
         step.shown_decimals = precision.exact || !has_guard(trace_, expression) ? step.decimals : step.decimals + 1;
         step.symbol = symbol_of(output, assessment.readings);

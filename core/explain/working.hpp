@@ -54,6 +54,9 @@ Formula symbol_of(Output output, const Readings& readings);
 /// An output's value as a number in `unit`. Kelvin is what the outcome holds already.
 double in_unit(Output output, double value, UnitId unit);
 
+/// How many significant figures the value has when shown in `unit` with so many decimals.
+int figures_shown(Output output, double value, UnitId unit, int decimals);
+
 /// The unit an output is shown in: pressures follow the barometer unless the conventions name a unit, volumes have the name
 /// that these give them.
 UnitId shown_unit(Output output, const Readings& readings, const Conventions& conventions);

@@ -6,8 +6,6 @@
 
 #include "core/explain/working.hpp"
 #include "core/quantity/gum.hpp"
-#include "core/quantity/number_format.hpp"
-#include "core/quantity/number_text.hpp"
 #include "core/result/evaluate.hpp"
 
 namespace overwater {
@@ -201,8 +199,7 @@ private:
             exact = percent_error_of(exact);
             expected = percent_error_of(expected);
             // That of the mean may have more figures than that of the first run.
-            const double shown = in_unit(out.step.output, expected, out.unit);
-            count_figures(out, parse_number(format_fixed(shown, out.decimals, DecimalSign::point), Measure::number).figures);
+            count_figures(out, figures_shown(out.step.output, expected, out.unit, out.decimals));
         }
         out.right = exact;
         out.expected = expected;

@@ -213,8 +213,7 @@ PracticeRun practice_run(const PracticeSettings& settings) {
     if (!can_be_coded(settings)) return practice;
     Builder(settings, practice).build();
     for (std::size_t i = 0; i < practice.truth.runs.size(); ++i) {
-        const auto entry_of = [&](Field field) -> const Entry& { return entry_for(practice.truth, i, field); };
-        practice.expected.push_back(assess(read_all(entry_of), practice.truth.conventions));
+        practice.expected.push_back(assess(readings_of(practice.truth, i), practice.truth.conventions));
     }
     return practice;
 }

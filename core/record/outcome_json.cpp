@@ -135,8 +135,7 @@ Json run_json(const Run& run, const Assessment& assessment) {
 std::vector<Assessment> assess_runs(const Record& record) {
     std::vector<Assessment> assessments;
     for (std::size_t run = 0; run < record.runs.size(); ++run) {
-        const auto entry_of = [&](Field field) -> const Entry& { return entry_for(record, run, field); };
-        assessments.push_back(assess(read_all(entry_of), record.conventions));
+        assessments.push_back(assess(readings_of(record, run), record.conventions));
     }
     return assessments;
 }

@@ -14,10 +14,6 @@ using namespace overwater::test;
 
 namespace {
 
-Sheet reads(const char* barometer) { return record_a().with({{Field::barometer, barometer}}); }
-Sheet reads(const char* barometer, const char* height) {
-    return record_a().with({{Field::barometer, barometer}, {Field::height_above_sea_level, height}});
-}
 Sheet weighs(const char* mass) { return record_a().with({{Field::mass_of_metal, mass}}); }
 double vapour(double celsius) { return reference::wagner_pruss_vapour_pressure(celsius + 273.15); }
 

@@ -9,10 +9,6 @@ using namespace overwater::test;
 
 namespace {
 
-Sheet reads(const char* barometer) { return record_a().with({{Field::barometer, barometer}}); }
-Sheet reads(const char* barometer, const char* height) {
-    return record_a().with({{Field::barometer, barometer}, {Field::height_above_sea_level, height}});
-}
 std::string units(const char* barometer) {
     return text_in(found(reads(barometer), Field::barometer, "check.pressure_unit"), "units");
 }

@@ -54,6 +54,12 @@ inline Sheet record_a() {
                          {Field::barometer, "99.62"}});
 }
 
+/// Record A with this barometer, and this height above sea level.
+inline Sheet reads(const char* barometer) { return record_a().with({{Field::barometer, barometer}}); }
+inline Sheet reads(const char* barometer, const char* height) {
+    return record_a().with({{Field::barometer, barometer}, {Field::height_above_sea_level, height}});
+}
+
 /// The check with this key at this field, or nothing.
 inline std::optional<Check> found(const Sheet& sheet, Field field, std::string_view key) {
     for (const Check& check : sheet.assessed().checks) {

@@ -202,8 +202,7 @@ void App::recompute() {
     run_ = std::min(run_, record_.runs.size() - 1);
     assessments_.clear();
     for (std::size_t run = 0; run < record_.runs.size(); ++run) {
-        const auto entry_of = [&](Field field) -> const Entry& { return entry_for(record_, run, field); };
-        assessments_.push_back(assess(read_all(entry_of), record_.conventions));
+        assessments_.push_back(assess(readings_of(record_, run), record_.conventions));
     }
     working_ = std::make_unique<Working>(assessment(), record_.conventions);
     settle_certainty();

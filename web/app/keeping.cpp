@@ -173,8 +173,7 @@ std::string App::result_of(const Shelf::Card& card) {
         const Record& record = loaded->record;
         std::vector<Assessment> assessments;
         for (std::size_t run = 0; run < record.runs.size(); ++run) {
-            const auto entry_of = [&](Field field) -> const Entry& { return entry_for(record, run, field); };
-            assessments.push_back(assess(read_all(entry_of), record.conventions));
+            assessments.push_back(assess(readings_of(record, run), record.conventions));
         }
         words = result_words(record, assessments);
     }

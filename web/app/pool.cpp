@@ -55,8 +55,7 @@ double relative_mass_u_of(const Budget& budget) {
 void App::assess_group(PoolGroup& group) {
     group.runs.clear();
     for (std::size_t run = 0; run < group.record.runs.size(); ++run) {
-        const auto entry_of = [&](Field field) -> const Entry& { return entry_for(group.record, run, field); };
-        const Assessment assessment = assess(read_all(entry_of), group.record.conventions);
+        const Assessment assessment = assess(readings_of(group.record, run), group.record.conventions);
         PoolRun& out = group.runs.emplace_back();
         out.point = point_of(assessment);
         if (out.point) {
